@@ -1,0 +1,2 @@
+export { InputError } from "./input-error.ts";
+export { closestWord, type NumberBounds, requireNumber, requireOneOf } from "./require.ts";
