@@ -1,1 +1,8 @@
-export {};
+export type {
+  MixingCost,
+  MixingPrice,
+  MixingPriceList,
+  MixingSheet,
+  MixingStep,
+  MixingUnit,
+} from "./mixing-sheet.ts";
