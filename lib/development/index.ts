@@ -1,1 +1,37 @@
-export {};
+export {
+  type ActivationEnergyModel,
+  activationEnergyModel,
+} from "./rate/activation-energy-model.ts";
+export {
+  type BathTemperatureLimits,
+  bathTemperatureLimits,
+  requireBathTemperature,
+} from "./rate/bath-temperature.ts";
+export { type CompensatedTime, compensateTime } from "./rate/compensate-time.ts";
+export { defaultRateModel, publishedFactorSpan } from "./rate/default-rate-model.ts";
+export {
+  type EvenDevelopmentChoice,
+  type EvenDevelopmentLimits,
+  evenDevelopmentLimits,
+  evenDevelopmentWarnings,
+  type Handling,
+} from "./rate/even-development.ts";
+export {
+  type FactorPerTenDegreesModel,
+  factorPerTenDegreesModel,
+} from "./rate/factor-per-ten-degrees-model.ts";
+export { molarGasConstant } from "./rate/kelvin.ts";
+export {
+  type PublishedTableModel,
+  publishedTableModel,
+  type TimeTemperatureRow,
+} from "./rate/published-table-model.ts";
+export {
+  type RateModel,
+  type RateModelKind,
+  type RateRange,
+  type RateReach,
+  rangeWarnings,
+} from "./rate/rate-model.ts";
+export { defaultRateReach } from "./rate/rate-reach.ts";
+export { type TemperatureForTime, temperatureForTime } from "./rate/temperature-for-time.ts";
