@@ -1,11 +1,11 @@
 import erfBase from "@stdlib/math-base-special-erf";
+import erfcInverse from "@stdlib/math-base-special-erfcinv";
 import gammaLnBase from "@stdlib/math-base-special-gammaln";
 import chiSquareCdfBase from "@stdlib/stats-base-dists-chisquare-cdf";
 import chiSquareQuantileBase from "@stdlib/stats-base-dists-chisquare-quantile";
 import fCdfBase from "@stdlib/stats-base-dists-f-cdf";
 import fQuantileBase from "@stdlib/stats-base-dists-f-quantile";
 import normalCdfBase from "@stdlib/stats-base-dists-normal-cdf";
-import normalQuantileBase from "@stdlib/stats-base-dists-normal-quantile";
 import tCdfBase from "@stdlib/stats-base-dists-t-cdf";
 import tQuantileBase from "@stdlib/stats-base-dists-t-quantile";
 import { requireNumber } from "../input/index.ts";
@@ -61,7 +61,8 @@ export function normalCdf(z: number): number {
  * normalQuantile(0.975) // => 1.95996398454005
  */
 export function normalQuantile(p: number): number {
-  return normalQuantileBase(inside("normalQuantile", p), 0, 1);
+  // By the complement: 2p − 1 would lose the digits of a small p.
+  return -Math.SQRT2 * erfcInverse(2 * inside("normalQuantile", p));
 }
 
 /**

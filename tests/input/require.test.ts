@@ -1,0 +1,53 @@
+import { describe, expect, it } from "vitest";
+import { closestWord, InputError, requireNumber, requireOneOf } from "../../lib/input/index.ts";
+
+describe("requireNumber", () => {
+  it("lets a number in at its inclusive bounds and returns it", () => {
+    expect(requireNumber("f", "x", 0, { min: 0, max: 0 })).toBe(0);
+    expect(requireNumber("f", "x", -2)).toBe(-2);
+  });
+  it("turns back the bounds themselves where they are exclusive", () => {
+    expect(() => requireNumber("f", "x", 0, { above: 0 })).toThrow(
+      "f: x is 0; write a finite number greater than 0",
+    );
+    expect(() => requireNumber("f", "x", 1, { below: 1 })).toThrow("less than 1");
+  });
+  it("turns back whatever is not a finite number", () => {
+    for (const value of [Number.NaN, Number.POSITIVE_INFINITY, "3", null, undefined, [1]]) {
+      expect(() => requireNumber("f", "x", value)).toThrow(InputError);
+    }
+  });
+  it("says unit and hint", () => {
+    const bounds = { max: 60, unit: "°C", hint: "98 looks like °F" };
+    expect(() => requireNumber("f", "temperatureC", 98, bounds)).toThrow(
+      "f: temperatureC is 98; write a finite number at most 60 °C (98 looks like °F)",
+    );
+  });
+  it("asks for whole numbers where only those make sense", () => {
+    expect(() => requireNumber("f", "n", 1.5, { whole: true })).toThrow("a whole number");
+  });
+});
+
+describe("requireOneOf", () => {
+  it("lists the words and names the closest", () => {
+    expect(() => requireOneOf("f", "kind", "fixr", ["developer", "fixer"])).toThrow(
+      'f: kind is "fixr"; write one of "developer", "fixer" (did you mean "fixer"?)',
+    );
+  });
+  it("names none when none is near", () => {
+    expect(closestWord("zzz", ["developer", "fixer"])).toBeUndefined();
+    expect(closestWord("FIXER", ["developer", "fixer"])).toBe("fixer");
+    expect(closestWord("x", [])).toBeUndefined();
+  });
+});
+
+describe("InputError", () => {
+  it("keeps argument and value for programs and shortens long ones for people", () => {
+    const error = new InputError("f", "list", new Array(200).fill(1), "write less");
+    expect(error.argument).toBe("list");
+    expect(error.message.length).toBeLessThan(120);
+    expect(new InputError("f", "x", undefined, "write it").message).toBe(
+      "f: x is missing; write it",
+    );
+  });
+});
