@@ -1,19 +1,12 @@
-export {
-  chiSquareCdf,
-  chiSquareQuantile,
-  erf,
-  fCdf,
-  fQuantile,
-  gammaLn,
-  normalCdf,
-  normalQuantile,
-  studentTCdf,
-  studentTQuantile,
-} from "./distributions.ts";
+export { chiSquareCdf, chiSquareQuantile } from "./chi-square.ts";
+export { fCdf, fQuantile } from "./f-distribution.ts";
 export { findRoot, type RootSearch } from "./find-root.ts";
 export { gaussLegendre, type QuadratureRule } from "./gauss-legendre.ts";
 export { type Integral, integrate } from "./integrate.ts";
 export { type LeastSquaresFit, leastSquares } from "./least-squares.ts";
 export { minimizeScalar, type ScalarMinimum } from "./minimize-scalar.ts";
+export { normalCdf, normalQuantile } from "./normal.ts";
 export { type Pchip, pchip } from "./pchip.ts";
 export { type RandomStream, seededRandom } from "./seeded-random.ts";
+export { erf, gammaLn } from "./special-functions.ts";
+export { studentTCdf, studentTQuantile } from "./student-t.ts";
