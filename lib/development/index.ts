@@ -1,4 +1,18 @@
 export {
+  type CoolingFromReadings,
+  coolingFromTwoReadings,
+  type TemperatureReading,
+} from "./drift/cooling-from-two-readings.ts";
+export { type DevelopUntil, developUntil } from "./drift/develop-until.ts";
+export {
+  type DevelopmentDose,
+  doseForProfile,
+  doseUnderCourse,
+} from "./drift/dose-under-course.ts";
+export { type LoggedTemperatures, loggedTemperatures } from "./drift/logged-temperatures.ts";
+export { type NewtonCooling, newtonCooling } from "./drift/newton-cooling.ts";
+export { constantTemperature, type TemperatureCourse } from "./drift/temperature-course.ts";
+export {
   type ActivationEnergyModel,
   activationEnergyModel,
 } from "./rate/activation-energy-model.ts";

@@ -90,7 +90,7 @@ export function compensateTime(
   const longestMin = Math.max(...times);
   const warnings = [
     ...rangeWarnings(model, [from, to]),
-    ...evenDevelopmentWarnings(where, "toTemperatureC", timeMin, input),
+    ...evenDevelopmentWarnings(where, "timeMin at toTemperatureC", timeMin, input),
   ];
   if (input.model === undefined && longestMin - shortestMin > 0.1 * timeMin) {
     warnings.push(

@@ -6,14 +6,18 @@ import type { RateRange, RateReach } from "./rate-model.ts";
  * Range given to a coefficient that comes without evidence of its own: how far below and above the
  * reference temperature it is trusted, and how much farther it is stretched with a warning, °C.
  *
- * Around 20 °C that is 16 to 26 °C, refused below 10 and above 32 °C: printed time–temperature
- * tables span about 18 to 24 °C, and developers that rest on hydroquinone fall away faster than any
- * such law in the cold. Common practice, no source; give `range` and `refuseBeyondC` to replace it.
+ * Around 20 °C that is 18 to 26 °C, refused below 12 and above 32 °C. The range is where hand
+ * processing is taught to work: below 65 °F development becomes incomplete, up to 80 °F films are
+ * processed with care. How far beyond it is stretched is common practice, no source. Give `range`
+ * and `refuseBeyondC` to replace them.
  *
  * @example
  * defaultRateReach.refuseBeyondC // => 6
+ *
+ * Source: US Army Signal Center, subcourse SS0509 (edition 8, 1988), Laboratory Procedures, lesson 1,
+ * p. 13.
  */
-export const defaultRateReach = { belowC: 4, aboveC: 6, refuseBeyondC: 6 } as const;
+export const defaultRateReach = { belowC: 2, aboveC: 6, refuseBeyondC: 6 } as const;
 
 /** Checks the range and reach given to a model constructor, filling in the defaults. */
 export function checkedReach(

@@ -1,0 +1,95 @@
+import { integrate } from "../../numerics/index.ts";
+import type { FactorPerTenDegreesModel } from "../rate/factor-per-ten-degrees-model.ts";
+import type { RateModel } from "../rate/rate-model.ts";
+import type { NewtonCooling } from "./newton-cooling.ts";
+import type { TemperatureCourse } from "./temperature-course.ts";
+
+/** An integral of the relative rate, minutes at the model's reference temperature. */
+export interface AccumulatedDose {
+  readonly doseMin: number;
+  readonly errorBoundMin: number;
+  readonly method: "closed form" | "adaptive quadrature";
+}
+
+/** ∫ r(T(t)) dt between two times: in closed form where there is one, else by quadrature. */
+export function accumulatedDose(
+  model: RateModel,
+  course: TemperatureCourse,
+  fromMin: number,
+  toMin: number,
+): AccumulatedDose {
+  const inner = course.breakpointsMin.filter((each) => each > fromMin && each < toMin);
+  const edges = [fromMin, ...inner, toMin];
+  const closed = course.kind === "constant" || isFactorModel(model);
+  let doseMin = 0;
+  let errorBoundMin = 0;
+  let method: AccumulatedDose["method"] = "closed form";
+  for (const [i, start] of edges.slice(0, -1).entries()) {
+    const end = edges[i + 1] ?? start;
+    const exact = closed ? closedForm(model, course, start, end) : undefined;
+    if (exact !== undefined) {
+      doseMin += exact;
+      errorBoundMin += 8 * Number.EPSILON * Math.abs(exact);
+      continue;
+    }
+    method = "adaptive quadrature";
+    const part = integrate((t) => model.relativeRate(course.temperatureAt(t)), start, end);
+    doseMin += part.value;
+    errorBoundMin += part.errorBound;
+  }
+  return { doseMin, errorBoundMin, method };
+}
+
+function isFactorModel(model: RateModel): model is FactorPerTenDegreesModel {
+  return model.kind === "factor-per-10-degrees" && "factorPerTenDegrees" in model;
+}
+
+function isNewton(course: TemperatureCourse): course is NewtonCooling {
+  return course.kind === "newton-cooling" && "ratePerMin" in course;
+}
+
+function closedForm(
+  model: RateModel,
+  course: TemperatureCourse,
+  from: number,
+  to: number,
+): number | undefined {
+  const r1 = model.relativeRate(course.temperatureAt(from));
+  if (course.kind === "constant") return r1 * (to - from);
+  if (course.kind === "logged") {
+    // The temperature is a straight line, so the rate is one exponential: the logarithmic mean.
+    const u = Math.log(model.relativeRate(course.temperatureAt(to)) / r1);
+    return r1 * (to - from) * (u === 0 ? 1 : Math.expm1(u) / u);
+  }
+  if (!isNewton(course) || !isFactorModel(model)) return undefined;
+  return newtonDose(model, course, from, to);
+}
+
+/**
+ * With a = ln Q/10 the rate is r(T_s)·exp(x(t)), x(t) = a·(T0 − T_s)·e^(−kt), whose integral is
+ * r(T_s)·[ (t2 − t1) + Σ (x1^n − x2^n)/(k·n·n!) ]: the exponential integral as its series, in which
+ * the logarithm cancels, so that nothing blows up when the bath has reached its surroundings.
+ */
+function newtonDose(
+  model: FactorPerTenDegreesModel,
+  course: NewtonCooling,
+  from: number,
+  to: number,
+): number {
+  const a = Math.log(model.factorPerTenDegrees) / 10;
+  const { surroundingsC, ratePerMin: k } = course;
+  // Not through relativeRate: the surroundings may lie out of the model's reach.
+  const around = Math.exp(a * (surroundingsC - model.referenceTemperatureC));
+  if (k === 0) return model.relativeRate(course.startTemperatureC) * (to - from);
+  const x = a * (course.startTemperatureC - surroundingsC) * Math.exp(-k * from);
+  const decay = k * (to - from);
+  let power = 1;
+  let sum = decay;
+  for (let n = 1; n <= 200; n++) {
+    power *= x / n;
+    const term = (power / n) * -Math.expm1(-n * decay);
+    sum += term;
+    if (Math.abs(term) < 1e-17 * Math.abs(sum)) break;
+  }
+  return (around * sum) / k;
+}
