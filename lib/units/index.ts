@@ -13,6 +13,7 @@ export { convertMass, type MassUnit } from "./mass.ts";
 export { convertMassConcentration, type MassConcentrationUnit } from "./mass-concentration.ts";
 export { formatMinutes, parseMinutes } from "./minutes.ts";
 export { parseNumber } from "./number.ts";
+export { parseRatio, type Ratio, type RatioReading } from "./ratio.ts";
 export {
   celsiusDifferenceFromFahrenheit,
   celsiusFromFahrenheit,
