@@ -1,0 +1,51 @@
+import { closestWord, InputError } from "../input/index.ts";
+import { NotebookError } from "./cell-problem.ts";
+import { commandRun, RUN_HELP } from "./command-run.ts";
+import { MissingPackageError } from "./optional-package.ts";
+
+type Command = (words: readonly string[], say: (line: string) => void) => Promise<void>;
+
+const COMMANDS: Readonly<Record<string, Command>> = { run: commandRun };
+
+const HELP = `wetside COMMAND …
+
+  ${RUN_HELP.split("\n")[0]}
+
+wetside COMMAND --help says more.`;
+
+/** Runs one command of the terminal. Returns the exit code: 0 done, 1 the work failed, 2 misuse. */
+export async function main(words: readonly string[]): Promise<number> {
+  const [name = "--help", ...rest] = words;
+  const say = (line: string) => console.log(line);
+  if (name === "--help" || name === "-h" || name === "help") {
+    say(HELP);
+    return 0;
+  }
+  const command = COMMANDS[name];
+  try {
+    if (command === undefined) throw unknownCommand(name);
+    await command(rest, say);
+    return 0;
+  } catch (error) {
+    return explain(error, rest.includes("--trace"));
+  }
+}
+
+function unknownCommand(name: string): InputError {
+  const names = Object.keys(COMMANDS);
+  const near = closestWord(name, names);
+  const meant = near === undefined ? "" : ` (did you mean ${near}?)`;
+  return new InputError("wetside", "COMMAND", name, `the commands are ${names.join(", ")}${meant}`);
+}
+
+function explain(error: unknown, trace: boolean): number {
+  if (error instanceof NotebookError) {
+    console.error(error.message);
+    if (trace && error.trace) console.error(error.trace);
+    return 1;
+  }
+  const known = error instanceof InputError || error instanceof MissingPackageError;
+  if (known) console.error((error as Error).message);
+  else console.error(error);
+  return error instanceof InputError ? 2 : 1;
+}

@@ -1,0 +1,44 @@
+import { existsSync } from "node:fs";
+import { createRequire } from "node:module";
+import { dirname, join } from "node:path";
+import { fileURLToPath, pathToFileURL } from "node:url";
+
+const HERE = dirname(fileURLToPath(import.meta.url));
+
+/** True if this runs from the sources in the repository and not from a build. */
+export const IN_SOURCES = import.meta.url.endsWith(".ts");
+
+/** Folder of the package this file belongs to. */
+export const PACKAGE_FOLDER = join(HERE, "..", "..");
+
+/**
+ * Gives the name under which a cell's import of this package is found. Below a package that has
+ * wetside installed (or in the repository itself) that is the plain name; elsewhere it is the
+ * address of the package this runner belongs to, so that a notebook in any folder runs.
+ */
+export function packageResolver(folder: string): (from: string) => string {
+  const found = findsWetside(folder);
+  return (from) => {
+    const room = /^wetside(?:\/([a-z-]+))?$/.exec(from);
+    return room === null || found ? from : roomAddress(room[1]);
+  };
+}
+
+function findsWetside(folder: string): boolean {
+  for (let here = folder; ; here = dirname(here)) {
+    if (existsSync(join(here, "node_modules", "wetside", "package.json"))) return true;
+    if (existsSync(join(here, "package.json"))) {
+      const { name } = createRequire(import.meta.url)(join(here, "package.json")) as {
+        name?: string;
+      };
+      if (name === "wetside") return true;
+    }
+    if (dirname(here) === here) return false;
+  }
+}
+
+function roomAddress(room: string | undefined): string {
+  const root = IN_SOURCES ? join(PACKAGE_FOLDER, "lib") : join(PACKAGE_FOLDER, "dist");
+  const file = join(root, room ?? ".", IN_SOURCES ? "index.ts" : "index.js");
+  return pathToFileURL(file).href;
+}
