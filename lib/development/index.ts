@@ -3,6 +3,8 @@ export {
   coolingFromTwoReadings,
   type TemperatureReading,
 } from "./drift/cooling-from-two-readings.ts";
+export { type CoolingInWaterBath, coolingInWaterBath } from "./drift/cooling-in-water-bath.ts";
+export { type CoolingOfTank, type CoolingTank, coolingOfTank } from "./drift/cooling-of-tank.ts";
 export { type DevelopUntil, developUntil } from "./drift/develop-until.ts";
 export {
   type DevelopmentDose,
@@ -49,3 +51,20 @@ export {
 } from "./rate/rate-model.ts";
 export { defaultRateReach } from "./rate/rate-reach.ts";
 export { type TemperatureForTime, temperatureForTime } from "./rate/temperature-for-time.ts";
+export {
+  type BottleTemperingTime,
+  bottleTemperingTime,
+} from "./tempering/bottle-tempering-time.ts";
+export type { LiquidPart, VesselPart } from "./tempering/heat-parts.ts";
+export {
+  type HeatProperties,
+  type HeatSource,
+  type HeatTransferMedium,
+  heatProperties,
+  type VesselMaterial,
+} from "./tempering/heat-properties.ts";
+export { type HeaterTime, heaterTime } from "./tempering/heater-time.ts";
+export { type IceToCool, iceToCool } from "./tempering/ice-to-cool.ts";
+export { type MixedTemperature, mixedTemperature } from "./tempering/mixed-temperature.ts";
+export { type TemperedWater, temperWater } from "./tempering/temper-water.ts";
+export { type WaterTemperature, waterTemperatureFor } from "./tempering/water-temperature-for.ts";

@@ -46,7 +46,7 @@ export interface DevelopUntil {
  * @example
  * const model = activationEnergyModel({ activationEnergyKJPerMol: 60 })
  * const course = newtonCooling({ startTemperatureC: 22.5, surroundingsC: 16, ratePerMin: 0.02 })
- * developUntil({ model, targetMin: 9, course }).timeMin // => 7.7436
+ * developUntil({ model, targetMin: 9, course }).timeMin // => 7.596492
  *
  * Source: Arrhenius equation integrated over time.
  */

@@ -42,7 +42,7 @@ export interface DevelopmentDose {
  * @example
  * const model = factorPerTenDegreesModel({ factorPerTenDegrees: 2 })
  * const course = newtonCooling({ startTemperatureC: 24, surroundingsC: 18, ratePerMin: 0.02 })
- * doseUnderCourse({ model, course, durationMin: 8 }).doseMin // => 10.20308
+ * doseUnderCourse({ model, course, durationMin: 8 }).doseMin // => 10.22967
  *
  * Source: Arrhenius equation integrated over time; the closed form rests on the series of the
  * exponential integral (NIST Digital Library of Mathematical Functions, 6.6.2).
@@ -98,7 +98,7 @@ export function doseUnderCourse(input: {
  *   { timeMin: 0, temperatureC: 22 },
  *   { timeMin: 10, temperatureC: 20 },
  * ]
- * doseForProfile({ model, profile }).doseMin // => 10.7265
+ * doseForProfile({ model, profile }).doseMin // => 10.72632
  *
  * Source: logarithmic mean of the rates at the ends of each straight piece.
  */

@@ -23,8 +23,8 @@ export interface NewtonCooling extends TemperatureCourse {
  * @param input.startTemperatureC temperature of the bath at minute 0, °C
  * @param input.surroundingsC temperature of what surrounds it, °C, −20 to 60
  * @param input.ratePerMin k, the fraction of the difference lost per minute, 0 to 10
- * @returns the course, with time constant and half-time in minutes (null-free: for k = 0 the bath
- * keeps its temperature and both are given as 1e9)
+ * @returns the course, with time constant and half-time in minutes; for k = 0 the bath
+ * keeps its temperature and both are given as 1e9
  * @throws InputError for a temperature no bath has or a rate outside its bounds
  *
  * @example

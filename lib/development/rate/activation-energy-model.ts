@@ -25,7 +25,7 @@ export interface ActivationEnergyModel extends RateModel {
  * @throws InputError for an energy outside its bounds (a value in J/mol is pointed out) or a bad range
  *
  * @example
- * activationEnergyModel({ activationEnergyKJPerMol: 60 }).relativeRate(24) // => 1.39288
+ * activationEnergyModel({ activationEnergyKJPerMol: 60 }).relativeRate(24) // => 1.392873
  *
  * Source: Arrhenius equation, IUPAC Gold Book, entry A00446; R of CODATA 2018.
  */
