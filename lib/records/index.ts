@@ -1,3 +1,10 @@
+export {
+  formatProductionLog,
+  formatPumpLog,
+  formatRemakesLog,
+  formatTemperatureLog,
+} from "./format-logs.ts";
+export { formatStripBatchRegister, formatStripLog } from "./format-strips.ts";
 export type { LogOptions, LogProblem, LogSource, ParsedLog } from "./log-problem.ts";
 export type {
   BathTemperature,
@@ -6,3 +13,16 @@ export type {
   PumpReading,
   RemakesDay,
 } from "./log-rows.ts";
+export { type ProblemLog, problemMessage } from "./problem-message.ts";
+export { type ProductionLogOptions, parseProductionLog } from "./production-log.ts";
+export { type PumpInterval, pumpIntervals } from "./pump-intervals.ts";
+export { type PumpLogOptions, parsePumpLog } from "./pump-log.ts";
+export { parseRemakesLog, type RemakesLogOptions } from "./remakes-log.ts";
+export { LogError, requireCleanLog } from "./require-clean-log.ts";
+export { parseStripBatchRegister, type StripBatchRegisterOptions } from "./strip-batch-register.ts";
+export { parseStripLog, type StripLogOptions } from "./strip-log.ts";
+export {
+  type LoggedBath,
+  parseTemperatureLog,
+  type TemperatureLogOptions,
+} from "./temperature-log.ts";

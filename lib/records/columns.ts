@@ -1,0 +1,91 @@
+import { closestWord } from "../input/index.ts";
+import { type Report, refuse } from "./report.ts";
+
+/** One column as found: where it stands and what the file calls it. */
+export interface Column {
+  readonly index: number;
+  readonly header: string;
+}
+
+/** The columns of a file, by our names. */
+export interface Columns {
+  /** All headers of the file, in our spelling. */
+  readonly names: readonly string[];
+  /** A column that the shape requires. */
+  readonly get: (name: string) => Column;
+  /** A column that may be missing. */
+  readonly find: (name: string) => Column | undefined;
+}
+
+/** Which columns a log must and may have, by our names. */
+export interface ColumnNeeds {
+  readonly required: readonly string[];
+  readonly optional: readonly string[];
+}
+
+/** A header in our spelling: small letters, words joined by underscores. */
+export function plainHeader(header: string): string {
+  return header
+    .trim()
+    .toLowerCase()
+    .replace(/[\s\-.]+/g, "_");
+}
+
+/**
+ * Finds the columns of a log in the header row. Every missing and every doubled column is reported;
+ * a column nobody asked for becomes a warning.
+ *
+ * @returns the columns, or `undefined` if the rows cannot be read
+ */
+export function matchColumns(
+  cells: readonly string[],
+  headers: readonly string[],
+  needs: ColumnNeeds,
+  report: Report,
+  warnings: string[],
+): Columns | undefined {
+  const found = new Map<string, Column>();
+  const known = new Set([...needs.required, ...needs.optional]);
+  const strangers: string[] = [];
+  let usable = true;
+  headers.forEach((name, index) => {
+    const header = (cells[index] ?? "").trim();
+    if (!known.has(name)) strangers.push(header === "" ? `(column ${index + 1})` : header);
+    else if (found.has(name)) {
+      usable = false;
+      refuse(report, header, header, "the column stands twice in the header", "keep one of them");
+    } else found.set(name, { index, header });
+  });
+  for (const name of needs.required) {
+    if (found.has(name)) continue;
+    usable = false;
+    const near = closestWord(name, strangers.map(plainHeader));
+    const meant = strangers.find((header) => plainHeader(header) === near);
+    refuse(report, name, "", "the column is missing", missingAdvice(name, meant));
+  }
+  if (strangers.length > 0) {
+    warnings.push(`${report.file}: columns not used: ${strangers.map(quoted).join(", ")}`);
+  }
+  return usable ? columnsOf(found, headers) : undefined;
+}
+
+function missingAdvice(name: string, meant: string | undefined): string {
+  if (meant === undefined) return `add a column ${quoted(name)} to the header and every row`;
+  return `rename the column ${quoted(meant)} if that is it, or pass columns: { ${name}: ${quoted(meant)} }`;
+}
+
+function columnsOf(found: ReadonlyMap<string, Column>, names: readonly string[]): Columns {
+  return {
+    names,
+    find: (name) => found.get(name),
+    get: (name) => {
+      const column = found.get(name);
+      if (column === undefined) throw new Error(`the shape of the log forgot to require ${name}`);
+      return column;
+    },
+  };
+}
+
+function quoted(text: string): string {
+  return JSON.stringify(text);
+}
