@@ -1,3 +1,4 @@
+export { type ChartConstants, chartConstants } from "./charts/chart-constants.ts";
 export type {
   CusumChart,
   CusumSignal,
@@ -5,7 +6,18 @@ export type {
   IndividualsChart,
   MovingRangeChart,
 } from "./charts/chart-results.ts";
-export type { StatisticalLimits } from "./charts/statistical-limits.ts";
+export { type CusumOptions, cusumChart } from "./charts/cusum-chart.ts";
+export { type EwmaOptions, ewmaChart } from "./charts/ewma-chart.ts";
+export { type IndividualsChartOptions, individualsChart } from "./charts/individuals-chart.ts";
+export { prespecifiedLimits } from "./charts/prespecified-limits.ts";
+export type { Readings } from "./charts/readings.ts";
+export {
+  type SigmaSource,
+  type StatisticalLimits,
+  type StatisticalLimitsOptions,
+  statisticalLimits,
+} from "./charts/statistical-limits.ts";
+export { parseProcessSpecification } from "./process/parse-process-specification.ts";
 export type { LimitOrigin, ProcessLimit, ProcessLimits } from "./process/process-limits.ts";
 export type {
   DifferenceParameter,
@@ -14,7 +26,16 @@ export type {
   ProcessSpecification,
   SpreadParameter,
 } from "./process/process-specification.ts";
-export type { RunRuleId, RunRuleSignal } from "./rules/run-rule-signal.ts";
+export { colourNegativeProcess, colourPaperProcess } from "./process/processes.ts";
+export { type LimitReplacement, replaceLimits } from "./process/replace-limits.ts";
+export type { RunRuleOptions } from "./rules/run-rule-options.ts";
+export {
+  nelsonRules,
+  type RunRuleId,
+  type RunRuleSignal,
+  westernElectricRules,
+} from "./rules/run-rule-signal.ts";
+export { runRules } from "./rules/run-rules.ts";
 export {
   type Aims,
   type Colour,
@@ -25,6 +46,19 @@ export {
   type StripSource,
   stripColours,
 } from "./strip.ts";
+export { aimsOfBatch } from "./strips/aims-of-batch.ts";
+export { crossover } from "./strips/crossover.ts";
+export type {
+  Crossover,
+  CrossoverDifference,
+  CrossoverOptions,
+  StripPair,
+} from "./strips/crossover-result.ts";
+export {
+  type Deviations,
+  deviationsFromAim,
+  type ParameterDeviation,
+} from "./strips/deviations-from-aim.ts";
 export type { BatchChange, ParameterSeries } from "./strips/parameter-series.ts";
 export type {
   ChangeSinceGoodDay,

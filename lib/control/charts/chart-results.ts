@@ -68,7 +68,7 @@ export interface CusumChart {
   readonly headStart: number;
   readonly upperSums: readonly number[];
   readonly lowerSums: readonly number[];
-  /** Positions at which either sum is strictly beyond the decision interval. */
+  /** Positions at which either sum stands strictly beyond the decision interval. */
   readonly beyond: readonly number[];
   readonly signals: readonly CusumSignal[];
   readonly assumptions: readonly string[];

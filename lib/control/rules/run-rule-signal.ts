@@ -24,3 +24,23 @@ export interface RunRuleSignal {
   /** What happened, in one sentence. */
   readonly sentence: string;
 }
+
+/** The eight tests of Nelson 1984, in his order. */
+export const nelsonRules: readonly RunRuleId[] = [
+  "nelson-1",
+  "nelson-2",
+  "nelson-3",
+  "nelson-4",
+  "nelson-5",
+  "nelson-6",
+  "nelson-7",
+  "nelson-8",
+];
+
+/** The four rules of the Western Electric handbook of 1956, in its order. */
+export const westernElectricRules: readonly RunRuleId[] = [
+  "western-electric-1",
+  "western-electric-2",
+  "western-electric-3",
+  "western-electric-4",
+];
