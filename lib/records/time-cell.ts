@@ -31,6 +31,7 @@ export function dayCell(column: Column, report: Report, context: ReadContext): T
 /** Builds the reader of a column of times to the minute: `2026-08-14T07:10`, T or one blank. */
 export function minuteCell(column: Column, report: Report, context: ReadContext): TimeCell {
   const { index, header } = column;
+  let goodDay = "";
   return (cells) => {
     const cell = cells[index] ?? "";
     const match = MINUTE.exec(cell.trim());
@@ -39,8 +40,12 @@ export function minuteCell(column: Column, report: Report, context: ReadContext)
     const fault =
       match === null
         ? clockFault(cell.trim(), undefined)
-        : (dayFault(day, context.today) ?? clockFault(cell.trim(), clock));
-    if (fault === undefined) return `${day}T${clock}`;
+        : ((day === goodDay ? undefined : dayFault(day, context.today)) ??
+          clockFault(cell.trim(), clock));
+    if (fault === undefined) {
+      goodDay = day;
+      return `${day}T${clock}`;
+    }
     refuse(report, header, cell, fault.problem, fault.advice);
     return "";
   };
