@@ -45,11 +45,16 @@ function checkEncoding(where: string, encoding: unknown, titles: Titles, path: s
   if (!isObject(encoding)) return;
   for (const name of ["x", "y"] as const) {
     const channel = encoding[name];
-    if (!isObject(channel) || "value" in channel || channel.axis === null) continue;
+    if (!isObject(channel) || "value" in channel || !labelled(channel.axis)) continue;
     const title = channelTitle(channel) ?? titles[name];
     if (title !== undefined && namesUnit(title)) continue;
     throw new InputError(where, `${path}.encoding.${name}.title`, title, ADVICE);
   }
+}
+
+/** An axis that is left out, or drawn without numbers, needs no title. */
+function labelled(axis: unknown): boolean {
+  return axis !== null && !(isObject(axis) && axis.labels === false);
 }
 
 function channelTitle(channel: unknown): string | undefined {

@@ -60,7 +60,7 @@ export function vegaLiteFigure(options: {
   const { config, ...rest } = options.specification;
   const specification: JsonObject = {
     $schema: "https://vega.github.io/schema/vega-lite/v5.json",
-    title,
+    title: titleLines(title),
     description,
     background: "white",
     ...rest,
@@ -110,6 +110,20 @@ export function plotlyFigure(options: {
 /** Gives an object the hidden method by which a notebook shows it. */
 export function displayedAs<T extends object>(value: T, bundle: DisplayBundle): T {
   return Object.defineProperty(value, DISPLAY, { value: () => bundle, enumerable: false });
+}
+
+const LONGEST_TITLE_LINE = 56;
+
+/** A long title in lines, as Vega-Lite takes it. */
+function titleLines(title: string): string | readonly string[] {
+  if (title.length <= LONGEST_TITLE_LINE) return title;
+  const lines: string[] = [];
+  for (const word of title.split(" ")) {
+    const longer = `${lines.at(-1) ?? ""} ${word}`;
+    if (lines.length > 0 && longer.length <= LONGEST_TITLE_LINE) lines[lines.length - 1] = longer;
+    else lines.push(word);
+  }
+  return lines;
 }
 
 function textAlternative(title: string, description: string): string {

@@ -1,3 +1,8 @@
+export type { ChartEvent } from "./chart-events.ts";
+export { type ControlChartOptions, controlChartFigure } from "./control-chart.ts";
+export { controlExplorer } from "./control-explorer.ts";
+export { cusumFigure } from "./cusum-figure.ts";
+export { ewmaFigure } from "./ewma-figure.ts";
 export {
   type DisplayBundle,
   displayedAs,
@@ -7,5 +12,7 @@ export {
   type VegaLiteFigure,
   vegaLiteFigure,
 } from "./figure.ts";
+export { individualsFigure } from "./individuals-figure.ts";
 export { type Table, type TableColumn, table } from "./table.ts";
 export { type FigureChannel, figureWidth, palette } from "./theme.ts";
+export { todayFigure } from "./today-figure.ts";

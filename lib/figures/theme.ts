@@ -27,11 +27,24 @@ export const palette = {
   series: ["#1f4a9c", "#d1770a", "#0f8a6d", "#8c3b73", "#4d4d4d", "#7fa7d8"],
 } as const;
 
+/** How a line across a chart is drawn; process and statistical limits never look alike. */
+export const lineStyles = {
+  aim: { colour: palette.ink, dash: [], width: 1 },
+  action: { colour: palette.action, dash: [8, 4], width: 1.4 },
+  control: { colour: palette.control, dash: [], width: 2 },
+  centre: { colour: palette.statistical, dash: [], width: 1 },
+  statistical: { colour: palette.statistical, dash: [1.5, 3], width: 2 },
+  /** A name at the edge for a curve that is drawn by itself. */
+  named: { colour: palette.statistical, dash: [], width: 0 },
+  upperSum: { colour: palette.series[0], dash: [], width: 1.8 },
+  lowerSum: { colour: palette.series[1], dash: [6, 3], width: 1.8 },
+} as const;
+
 /** Channel of a strip reading, or `neutral` for a parameter that has only one value. */
 export type FigureChannel = keyof typeof palette.channels;
 
 /** Widths in pixels that fit a notebook, a page and a sheet of A4. */
-export const figureWidth = { plot: 560, total: 700 } as const;
+export const figureWidth = { plot: 500, total: 700 } as const;
 
 /** Vega-Lite config of all figures. */
 export const vegaLiteTheme: JsonObject = {

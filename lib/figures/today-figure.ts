@@ -1,0 +1,91 @@
+import type { ParameterSeries } from "../control/index.ts";
+import { InputError } from "../input/index.ts";
+import { keyView } from "./chart-key.ts";
+import { chartTime, minuteText, signed } from "./chart-time.ts";
+import { beyondProcess } from "./control-chart-panel.ts";
+import { type VegaLiteFigure, vegaLiteFigure } from "./figure.ts";
+import { figureWidth } from "./theme.ts";
+import { todayKey, todayView } from "./today-view.ts";
+
+/** One row: a parameter in one colour, then and now. */
+export interface TodayRow {
+  readonly series: ParameterSeries;
+  readonly now: number | undefined;
+  readonly before: number | undefined;
+}
+
+/**
+ * Today's strip and an earlier one against the process's limits: each parameter and colour on one
+ * common scale, the deviation as a share of the action limit (of the control limit where a
+ * parameter has no action limit), with the densities printed beside it.
+ *
+ * @param options.series deviations of one process in density
+ * @param options.now local time of the strip to judge, one of the series' `takenAt`; the latest if
+ *   left out
+ * @param options.before local time of the strip to compare with; none if left out
+ * @returns Vega-Lite figure; its text alternative says every deviation and what is beyond a limit
+ * @throws InputError if no series has a strip at `now`
+ *
+ * @example
+ * typeof todayFigure // => "function"
+ *
+ * Source: common practice, no source.
+ */
+export function todayFigure(options: {
+  readonly title: string;
+  readonly series: readonly ParameterSeries[];
+  readonly now?: string;
+  readonly before?: string;
+}): VegaLiteFigure {
+  const where = "todayFigure";
+  const { series, before } = options;
+  const latest = series
+    .flatMap(({ takenAt }) => takenAt.slice(-1))
+    .sort()
+    .at(-1);
+  const now = options.now ?? latest;
+  if (now === undefined || !series.some(({ takenAt }) => takenAt.includes(now))) {
+    throw new InputError(
+      where,
+      "now",
+      now,
+      "write the time of a strip of the series, as in takenAt",
+    );
+  }
+  const rows = series.map((one): TodayRow => {
+    return { series: one, now: deviationAt(one, now), before: deviationAt(one, before) };
+  });
+  const nowText = minuteText(chartTime(where, "now", now));
+  const beforeText =
+    before === undefined ? undefined : minuteText(chartTime(where, "before", before));
+  return vegaLiteFigure({
+    title: options.title,
+    description: todayText(rows, nowText, beforeText),
+    specification: {
+      vconcat: [
+        keyView(todayKey(rows, nowText, beforeText), figureWidth.plot + 130),
+        todayView(rows, beforeText !== undefined),
+      ],
+      spacing: 10,
+    },
+  });
+}
+
+function deviationAt({ takenAt, deviations }: ParameterSeries, time?: string): number | undefined {
+  const at = time === undefined ? -1 : takenAt.lastIndexOf(time);
+  return at < 0 ? undefined : deviations[at];
+}
+
+function todayText(rows: readonly TodayRow[], now: string, before: string | undefined): string {
+  const words = rows.map((row) => {
+    const { name, colour } = row.series;
+    const named = colour === null ? name : `${name} ${colour}`;
+    if (row.now === undefined) return `${named} not read`;
+    const limit = beyondProcess(row.series, row.now);
+    const beyond = limit === undefined ? "" : ` (beyond the ${limit} limit)`;
+    const was = row.before === undefined ? "" : `, before ${signed(row.before)}`;
+    return `${named} ${signed(row.now)}${beyond}${was}`;
+  });
+  const compared = before === undefined ? "" : ` and, before it, the strip of ${before}`;
+  return `Deviations from aim in density of the strip of ${now}${compared}, against the process's limits: ${words.join("; ")}.`;
+}
