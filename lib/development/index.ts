@@ -15,6 +15,26 @@ export { type LoggedTemperatures, loggedTemperatures } from "./drift/logged-temp
 export { type NewtonCooling, newtonCooling } from "./drift/newton-cooling.ts";
 export { constantTemperature, type TemperatureCourse } from "./drift/temperature-course.ts";
 export {
+  type ComparedLaw,
+  compareRateLaws,
+  type RateLawComparison,
+} from "./fitting/compare-rate-laws.ts";
+export { fitTimeTemperature } from "./fitting/fit-time-temperature.ts";
+export type { FittedValue } from "./fitting/fitted-value.ts";
+export {
+  type PublishedTimeRow,
+  type PublishedTimeTable,
+  publishedTimeTable,
+  publishedTimeTables,
+} from "./fitting/published-time-tables.ts";
+export { rateModelFromFit } from "./fitting/rate-model-from-fit.ts";
+export type { FittedRow, RateLaw, TimeTemperatureFit } from "./fitting/time-temperature-fit.ts";
+export {
+  activationEnergyFromFactor,
+  factorFromActivationEnergy,
+  type TemperaturePair,
+} from "./rate/activation-energy-from-factor.ts";
+export {
   type ActivationEnergyModel,
   activationEnergyModel,
 } from "./rate/activation-energy-model.ts";
@@ -51,6 +71,74 @@ export {
 } from "./rate/rate-model.ts";
 export { defaultRateReach } from "./rate/rate-reach.ts";
 export { type TemperatureForTime, temperatureForTime } from "./rate/temperature-for-time.ts";
+export {
+  type AgitationMark,
+  type AgitationScheme,
+  agitationMarks,
+  agitationSchemes,
+} from "./session/agitation.ts";
+export {
+  type ClockMoment,
+  type ClockTime,
+  clockAfter,
+  parseClockTime,
+} from "./session/clock-time.ts";
+export {
+  type DevelopingTank,
+  developingTank,
+  developingTanks,
+  type TankSpiral,
+} from "./session/developing-tank.ts";
+export { type FixerState, type FixingTime, fixingTime } from "./session/fixing-time.ts";
+export {
+  type PackedBatch,
+  type PackedBatches,
+  type PackingKind,
+  packBatches,
+} from "./session/pack-batches.ts";
+export { planSession } from "./session/plan-session.ts";
+export {
+  type ProcessRecipe,
+  processRecipe,
+  processRecipes,
+  type RecipeStep,
+} from "./session/process-recipe.ts";
+export { sessionLines } from "./session/session-lines.ts";
+export type {
+  RinseWater,
+  SessionBottle,
+  SessionDeveloper,
+  SessionFilm,
+  SessionHandling,
+  SessionProcess,
+  SessionRequest,
+  SessionTemperatures,
+  SessionWash,
+} from "./session/session-request.ts";
+export type {
+  Session,
+  SessionAction,
+  SessionBatch,
+  SessionBottleLeft,
+  SessionDevelopment,
+  SessionDrying,
+  SessionStep,
+  SessionStock,
+} from "./session/session-result.ts";
+export {
+  coldFixerFactor,
+  coldWashFactor,
+  fillAndDumpFraction,
+  runningWashFraction,
+} from "./session/wash-factors.ts";
+export {
+  type FilmWash,
+  type FilmWashResult,
+  washByChanges,
+  washByFlow,
+} from "./session/wash-film.ts";
+export { washChangesNeeded, washMinutesNeeded } from "./session/wash-needed.ts";
+export { type SourcedRule, type WashRules, washRules } from "./session/wash-rules.ts";
 export {
   type BottleTemperingTime,
   bottleTemperingTime,

@@ -1,5 +1,6 @@
 import { requireNumber } from "../../input/index.ts";
 import { requireBathTemperature } from "../rate/bath-temperature.ts";
+import { fahrenheitHint } from "../rate/fahrenheit-hint.ts";
 import { shown } from "../rate/shown.ts";
 import type { TemperatureCourse } from "./temperature-course.ts";
 
@@ -71,9 +72,11 @@ export const ENDLESS_MIN = 1e9;
 
 /** Lets a room or water-bath temperature in. */
 export function requireSurroundings(where: string, argument: string, value: unknown): number {
-  const hint =
-    typeof value === "number" && value > 60 && value < 140
-      ? { hint: `${value} °F would be ${((value - 32) / 1.8).toFixed(1)} °C` }
-      : {};
-  return requireNumber(where, argument, value, { min: -20, max: 60, unit: "°C", ...hint });
+  const hint = typeof value === "number" && value > 60 ? fahrenheitHint(value, -20, 60) : undefined;
+  return requireNumber(where, argument, value, {
+    min: -20,
+    max: 60,
+    unit: "°C",
+    ...(hint === undefined ? {} : { hint }),
+  });
 }

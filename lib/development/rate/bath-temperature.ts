@@ -1,4 +1,5 @@
 import { requireNumber } from "../../input/index.ts";
+import { fahrenheitHint } from "./fahrenheit-hint.ts";
 
 /** Coldest and hottest processing bath let in, °C; every function that uses them takes others. */
 export interface BathTemperatureLimits {
@@ -48,10 +49,7 @@ export function requireBathTemperature(
 
 function bathHint(value: unknown, limits: BathTemperatureLimits): { readonly hint?: string } {
   if (typeof value !== "number" || !(value > limits.maxC)) return {};
-  const celsius = (value - 32) / 1.8;
   const soft = "a bath hotter than that softens the emulsion";
-  if (celsius < 0 || celsius > limits.maxC) return { hint: soft };
-  return {
-    hint: `${value} °F would be ${celsius.toFixed(1)} °C; as °C, ${soft}`,
-  };
+  const meant = fahrenheitHint(value, limits.minC, limits.maxC);
+  return { hint: meant === undefined ? soft : `${meant}; as °C, ${soft}` };
 }

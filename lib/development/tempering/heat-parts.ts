@@ -1,4 +1,5 @@
 import { InputError, requireNumber } from "../../input/index.ts";
+import { fahrenheitHint } from "../rate/fahrenheit-hint.ts";
 import { heatProperties, vesselMaterial } from "./heat-properties.ts";
 
 /** A liquid that goes into a mix. */
@@ -29,13 +30,12 @@ export interface HeatPart {
 
 /** Lets a water or vessel temperature in (liquid water). */
 export function requireLiquidTemperature(where: string, argument: string, value: unknown): number {
+  const hint = typeof value === "number" && value > 100 ? fahrenheitHint(value, 0, 100) : undefined;
   return requireNumber(where, argument, value, {
     min: 0,
     max: 100,
     unit: "°C",
-    ...(typeof value === "number" && value > 100 && value < 213
-      ? { hint: `${value} °F would be ${((value - 32) / 1.8).toFixed(1)} °C` }
-      : {}),
+    ...(hint === undefined ? {} : { hint }),
   });
 }
 
