@@ -69,3 +69,4 @@ export type {
   StatisticalSignal,
   Verdict,
 } from "./verdict/verdict.ts";
+export * from "./run-length/index.ts";
