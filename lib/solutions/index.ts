@@ -1,3 +1,65 @@
+export { type AcidMix, acidToStrength } from "./blending/acid-to-strength.ts";
+export {
+  type Blend,
+  blendToStrength,
+  blendVolumes,
+  diluteToStrength,
+} from "./blending/blend.ts";
+export { type BlendByMass, blendByMass, type PortionByMass } from "./blending/blend-by-mass.ts";
+export { correctTank, type TankCorrection, type TankToCorrect } from "./blending/correct-tank.ts";
+export {
+  type DensityModel,
+  type DensityTable,
+  densityModels,
+  densityTables,
+} from "./blending/density-data.ts";
+export { massPercentFromDensity } from "./blending/mass-percent-from-density.ts";
+export { strengthAfterAdditions } from "./blending/repeated-addition.ts";
+export { type SolutionDensity, solutionDensity } from "./blending/solution-density.ts";
+export { waterDensityGPerMl } from "./blending/water-density.ts";
+export { wholeParts } from "./blending/whole-parts.ts";
+export {
+  everySheetCautions,
+  type HazardClass,
+  hazardClasses,
+  type Incompatibility,
+  incompatibilities,
+} from "./cautions/caution-data.ts";
+export { cautionsFor, mustNotMeet } from "./cautions/cautions-for.ts";
+export {
+  type ConcentratePerFilm,
+  checkConcentratePerFilm,
+} from "./dilution/concentrate-per-film.ts";
+export { type Dilution, type DilutionPart, dilute } from "./dilution/dilute.ts";
+export {
+  diluteWithGraduates,
+  type MeasuredDilution,
+  type MeasuredPart,
+} from "./dilution/dilute-with-graduates.ts";
+export { dilutionSheet } from "./dilution/dilution-sheet.ts";
+export { type Graduate, graduate, graduates } from "./dilution/graduate.ts";
+export { type KitPart, kitSheet } from "./dilution/kit-sheet.ts";
+export { type MeasuredVolume, measureWith } from "./dilution/measure-with.ts";
+export { type MostFromStock, mostFromStock } from "./dilution/most-from-stock.ts";
+export { chainedRatio, ratioFromStrength, ratioStrength } from "./dilution/ratio-strength.ts";
+export { type Redilution, redilute } from "./dilution/redilute.ts";
+export { type HydrometerCheck, hydrometerCheck } from "./hydrometer/hydrometer-check.ts";
+export {
+  densityFromHydrometer,
+  gravityAtReference,
+  type HydrometerScale,
+  hydrometerScale,
+} from "./hydrometer/hydrometer-scale.ts";
+export {
+  type GravityPoint,
+  type StrengthFromGravity,
+  strengthFromGravity,
+} from "./hydrometer/strength-from-gravity.ts";
+export {
+  type HydrometerReading,
+  type HydrometerStrength,
+  strengthFromHydrometer,
+} from "./hydrometer/strength-from-hydrometer.ts";
 export type {
   MixingCost,
   MixingPrice,
@@ -6,3 +68,5 @@ export type {
   MixingStep,
   MixingUnit,
 } from "./mixing-sheet.ts";
+export { priceMixingSheet } from "./mixing-sheet-price.ts";
+export { mixingSheetText } from "./mixing-sheet-text.ts";

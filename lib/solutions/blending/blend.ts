@@ -1,0 +1,127 @@
+import { InputError, requireNumber } from "../../input/index.ts";
+import { ADDITIVE_VOLUMES } from "../dilution/dilute.ts";
+
+/** Volumes of two solutions that blend to a wanted strength. */
+export interface Blend {
+  readonly firstMl: number;
+  readonly secondMl: number;
+  readonly totalMl: number;
+  /** Parts by the mixing cross: |target − second| and |first − target|. */
+  readonly parts: readonly [first: number, second: number];
+  readonly strength: number;
+  readonly assumptions: readonly string[];
+}
+
+/**
+ * Two strengths to a third, by the mixing cross.
+ *
+ * V1 / V2 = |t − s2| / |s1 − t|, so that (V1·s1 + V2·s2) / (V1 + V2) = t
+ *
+ * @param wanted.first strength of one solution, at least 0, any unit per volume (g/L, %, fraction)
+ * @param wanted.second strength of the other in the same unit; 0 for water
+ * @param wanted.target strength wanted, between the two (either end allowed)
+ * @param wanted.totalMl volume wanted, mL, above 0
+ * @returns volumes in mL that sum to the total, and the parts of the cross
+ * @throws InputError for a target outside the two strengths, or two equal strengths that miss it
+ *
+ * @example
+ * blendToStrength({ first: 80, second: 20, target: 50, totalMl: 1000 }).firstMl // => 500
+ * blendToStrength({ first: 28, second: 0, target: 2, totalMl: 700 }).firstMl // => 50
+ *
+ * Source: mass balance with additive volumes (alligation).
+ */
+export function blendToStrength(wanted: {
+  readonly first: number;
+  readonly second: number;
+  readonly target: number;
+  readonly totalMl: number;
+}): Blend {
+  const where = "blendToStrength";
+  const first = requireNumber(where, "first", wanted.first, { min: 0, max: 1e12 });
+  const second = requireNumber(where, "second", wanted.second, { min: 0, max: 1e12 });
+  const target = requireNumber(where, "target", wanted.target, { min: 0, max: 1e12 });
+  const total = requireNumber(where, "totalMl", wanted.totalMl, { above: 0, unit: "mL" });
+  const [low, high] = [Math.min(first, second), Math.max(first, second)];
+  if (target < low || target > high) {
+    const advice = `write a strength from ${low} to ${high}; two solutions cannot give one outside their own`;
+    throw new InputError(where, "target", target, advice);
+  }
+  const parts = [Math.abs(target - second), Math.abs(first - target)] as const;
+  const share = first === second ? 1 : parts[0] / (high - low);
+  const firstMl = total * share;
+  return {
+    firstMl,
+    secondMl: total - firstMl,
+    totalMl: total,
+    parts,
+    strength: target,
+    assumptions: [ADDITIVE_VOLUMES],
+  };
+}
+
+/**
+ * A weaker solution from a stronger one and water.
+ *
+ * C1·V1 = C2·V2
+ *
+ * @param wanted.strength strength of the stock, above 0, any unit per volume
+ * @param wanted.target strength wanted in the same unit, from 0 to the stock's
+ * @param wanted.totalMl volume wanted, mL, above 0
+ * @returns the stock and the water in mL, which sum to the total
+ * @throws InputError for a target above the stock's strength
+ *
+ * @example
+ * diluteToStrength({ strength: 250, target: 100, totalMl: 1000 }).stockMl // => 400
+ *
+ * Source: mass balance with additive volumes.
+ */
+export function diluteToStrength(wanted: {
+  readonly strength: number;
+  readonly target: number;
+  readonly totalMl: number;
+}): { readonly stockMl: number; readonly waterMl: number; readonly totalMl: number } {
+  const where = "diluteToStrength";
+  const bounds = { above: 0, max: 1e12 };
+  const strength = requireNumber(where, "strength", wanted.strength, bounds);
+  const target = requireNumber(where, "target", wanted.target, {
+    min: 0,
+    max: strength,
+    hint: "water cannot make it stronger",
+  });
+  const total = requireNumber(where, "totalMl", wanted.totalMl, { above: 0, unit: "mL" });
+  const stockMl = total * (target / strength);
+  return { stockMl, waterMl: total - stockMl, totalMl: total };
+}
+
+/**
+ * Strength and volume of what results when solutions are poured together.
+ *
+ * s = Σ V_i·s_i / Σ V_i
+ *
+ * @param portions volumes in mL, at least 0, and strengths, at least 0, all in the same unit
+ * @returns volume in mL and strength in that unit
+ * @throws InputError for an empty list, a negative number, or no volume at all
+ *
+ * @example
+ * blendVolumes([{ volumeMl: 900, strength: 10 }, { volumeMl: 100, strength: 60 }]).strength // => 15
+ *
+ * Source: mass balance with additive volumes.
+ */
+export function blendVolumes(
+  portions: readonly { readonly volumeMl: number; readonly strength: number }[],
+): { readonly volumeMl: number; readonly strength: number } {
+  const where = "blendVolumes";
+  if (!Array.isArray(portions) || portions.length === 0) {
+    const advice = "write at least one { volumeMl, strength }";
+    throw new InputError(where, "portions", portions, advice);
+  }
+  let [volumeMl, amount] = [0, 0];
+  portions.forEach((portion, i) => {
+    const bounds = { min: 0, max: 1e12 };
+    const volume = requireNumber(where, `portions[${i}].volumeMl`, portion.volumeMl, bounds);
+    volumeMl += volume;
+    amount += volume * requireNumber(where, `portions[${i}].strength`, portion.strength, bounds);
+  });
+  requireNumber(where, "total volume", volumeMl, { above: 0, unit: "mL" });
+  return { volumeMl, strength: amount / volumeMl };
+}

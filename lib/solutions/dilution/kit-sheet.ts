@@ -1,0 +1,86 @@
+import { InputError, requireNumber } from "../../input/index.ts";
+import { cautionsFor } from "../cautions/cautions-for.ts";
+import type { MixingSheet, MixingStep } from "../mixing-sheet.ts";
+
+/** One part of a kit: its volume in a litre of working solution. */
+export interface KitPart {
+  readonly what: string;
+  readonly mlPerL: number;
+}
+
+/**
+ * The mixing sheet of a kit whose parts are given per litre, for any volume: starting water, parts in
+ * order, water to the final volume.
+ *
+ * V_i = mlPerL_i · V / 1000, rounded half up to `roundToMl`
+ *
+ * @param kit.title heading of the sheet
+ * @param kit.parts parts in the order of mixing, each above 0 mL per litre
+ * @param kit.volumeMl final volume, mL, above 0
+ * @param kit.startWaterFraction share of the final volume that is put in first; default 0.6
+ * @param kit.roundToMl what the parts are rounded to; default 0.1 mL
+ * @param kit.substances what the parts contain, for the cautions
+ * @returns a mixing sheet whose amounts sum to the final volume, not yet priced
+ * @throws InputError if the parts and the starting water exceed the final volume
+ *
+ * @example
+ * kitSheet({ title: "Reversal bath", parts: [{ what: "reversal concentrate", mlPerL: 25 }], volumeMl: 350 }).steps[1]?.amount // => 8.8
+ *
+ * Source: Kodak publication TI2443 (January 2000), single-use reversal kit: parts per final volume, 60 % starting water.
+ */
+export function kitSheet(kit: {
+  readonly title: string;
+  readonly parts: readonly KitPart[];
+  readonly volumeMl: number;
+  readonly startWaterFraction?: number;
+  readonly roundToMl?: number;
+  readonly substances?: readonly string[];
+}): MixingSheet {
+  const where = "kitSheet";
+  const volume = requireNumber(where, "volumeMl", kit.volumeMl, { above: 0, max: 1e9, unit: "mL" });
+  const grain = requireNumber(where, "roundToMl", kit.roundToMl ?? 0.1, { above: 0, max: volume });
+  const share = { min: 0, max: 1 };
+  const start = requireNumber(where, "startWaterFraction", kit.startWaterFraction ?? 0.6, share);
+  if (!Array.isArray(kit.parts) || kit.parts.length === 0) {
+    throw new InputError(
+      where,
+      "parts",
+      kit.parts,
+      'write at least one, { what: "A", mlPerL: 200 }',
+    );
+  }
+  const parts = kit.parts.map(({ what, mlPerL }) => {
+    requireNumber(where, `mlPerL of ${what}`, mlPerL, { above: 0, max: 1000, unit: "mL" });
+    return { what, volumeMl: roundHalfUp((mlPerL * volume) / 1000, grain) };
+  });
+  const startMl = roundHalfUp(start * volume, grain);
+  const restMl = volume - startMl - parts.reduce((sum, part) => sum + part.volumeMl, 0);
+  if (restMl < -1e-9 * volume) {
+    const most = Math.max(0, Math.floor((start + restMl / volume) * 100) / 100);
+    const advice =
+      most > 0
+        ? `write at most ${most}; the parts need the rest`
+        : "write parts that fit the volume";
+    throw new InputError(where, "startWaterFraction", start, advice);
+  }
+  const lines = [
+    { what: "water", amount: startMl, note: "to start with" },
+    ...parts.map(({ what, volumeMl }) => ({ what, amount: volumeMl, note: "stir until even" })),
+    { what: "water to make the final volume", amount: Math.max(0, restMl), note: "" },
+  ].filter(({ amount }) => amount > 0);
+  const steps = lines.map((line, i): MixingStep => ({ order: i + 1, unit: "mL", ...line }));
+  return {
+    title: kit.title,
+    volumeMl: volume,
+    steps,
+    cost: null,
+    assumptions: ["volumes add; the last water goes to the mark"],
+    warnings: [],
+    cautions: cautionsFor([...parts.map(({ what }) => what), ...(kit.substances ?? [])]),
+  };
+}
+
+/** Half a grain goes up, and a product a hair below half in binary counts as half. */
+function roundHalfUp(value: number, grain: number): number {
+  return Number((Math.floor(value / grain + 0.5 + 1e-9) * grain).toPrecision(12));
+}

@@ -1,0 +1,67 @@
+import { InputError, requireNumber, requireOneOf } from "../input/index.ts";
+import type { MixingPrice, MixingPriceList, MixingSheet, MixingUnit } from "./mixing-sheet.ts";
+
+/** Size of each unit in its base: millilitres or grams. */
+const SIZES: Readonly<Record<MixingUnit, { readonly base: "mL" | "g"; readonly size: number }>> = {
+  mL: { base: "mL", size: 1 },
+  L: { base: "mL", size: 1000 },
+  g: { base: "g", size: 1 },
+  kg: { base: "g", size: 1000 },
+};
+
+/**
+ * A mixing sheet with its cost from a price list.
+ *
+ * cost = Σ amount / bought amount · price, over the steps that the list has
+ *
+ * @param sheet any mixing sheet; it is not changed
+ * @param list.currency a word or sign that is only repeated
+ * @param list.prices what, price, and the amount and unit it buys
+ * @returns the same sheet with `cost`: total, per litre, lines, and what the list lacks (water is free)
+ * @throws InputError for a negative price, an amount that is not positive, or a price per volume for
+ *   something weighed
+ *
+ * @example
+ * const plain = { title: "t", volumeMl: 500, steps: [{ order: 1, what: "fixer", amount: 100, unit: "mL", note: "" }], cost: null, assumptions: [], warnings: [], cautions: [] }
+ * priceMixingSheet(plain, { currency: "EUR", prices: [{ what: "fixer", price: 12, amount: 1, unit: "L" }] }).cost?.total // => 1.2
+ */
+export function priceMixingSheet(sheet: MixingSheet, list: MixingPriceList): MixingSheet {
+  const prices = new Map(list.prices.map((price) => [plainName(price.what), checked(price)]));
+  const lines: { what: string; cost: number }[] = [];
+  const unpriced: string[] = [];
+  for (const step of sheet.steps) {
+    if (isWater(step.what)) continue;
+    const price = prices.get(plainName(step.what));
+    if (price === undefined) {
+      if (!unpriced.includes(step.what)) unpriced.push(step.what);
+      continue;
+    }
+    const [have, buy] = [SIZES[step.unit], SIZES[price.unit]];
+    if (have.base !== buy.base) {
+      const advice = `write it per ${have.base === "mL" ? "mL or L" : "g or kg"}, as ${step.what} is measured`;
+      throw new InputError("priceMixingSheet", `unit of ${price.what}`, price.unit, advice);
+    }
+    const bought = price.amount * buy.size;
+    lines.push({ what: step.what, cost: ((step.amount * have.size) / bought) * price.price });
+  }
+  const total = lines.reduce((sum, line) => sum + line.cost, 0);
+  const perLitre = (total / sheet.volumeMl) * 1000;
+  return { ...sheet, cost: { currency: list.currency, total, perLitre, lines, unpriced } };
+}
+
+function checked(price: MixingPrice): MixingPrice {
+  const where = "priceMixingSheet";
+  requireNumber(where, `price of ${price.what}`, price.price, { min: 0 });
+  requireNumber(where, `amount of ${price.what}`, price.amount, { above: 0 });
+  requireOneOf(where, `unit of ${price.what}`, price.unit, ["mL", "L", "g", "kg"]);
+  return price;
+}
+
+function plainName(what: string): string {
+  return what.trim().toLowerCase();
+}
+
+/** Water has no price on any list: "water", "water at 40 °C", "water to make". */
+export function isWater(what: string): boolean {
+  return /^(warm |cold |hot |distilled )?water\b/i.test(what.trim());
+}
