@@ -14,7 +14,7 @@ export interface PanelLine {
 }
 
 /** What makes a reading stand out. */
-export type Emphasis = "action" | "control" | "signal";
+export type Emphasis = "action" | "control" | "pattern" | "signal";
 
 /** One reading in a panel. */
 export interface PanelPoint {

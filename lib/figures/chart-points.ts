@@ -50,7 +50,7 @@ export function emphasisLayers({ points, domain: [low, high] }: Panel): JsonObje
   const size = crowd > 600 ? 0.3 : crowd > MOST_MARKERS ? 0.5 : 1;
   const inside = points.filter(({ v }) => v >= low && v <= high);
   const layers: JsonObject[] = [];
-  for (const kind of ["action", "control", "signal"] as const) {
+  for (const kind of ["action", "pattern", "control", "signal"] as const) {
     for (const channel of channels) {
       const marked = inside.filter((p) => p.emphasis === kind && p.channel === channel);
       if (marked.length === 0) continue;
@@ -74,9 +74,9 @@ export const repeatMark = {
   strokeWidth: 1,
 } as const;
 
-/** Beyond the action limit: hollow. Beyond the control limit, or a signal: large and outlined. */
+/** Beyond the action limit, or a pattern: hollow. Beyond the other limits: large and outlined. */
 export function emphasised(kind: Emphasis, colour: string, size = 1): JsonObject {
-  if (kind === "action") {
+  if (kind === "action" || kind === "pattern") {
     return { filled: true, fill: "white", stroke: colour, strokeWidth: 1.5, size: 50 * size };
   }
   const strokeWidth = size < 0.5 ? 0.7 : size < 1 ? 1.1 : 1.4;

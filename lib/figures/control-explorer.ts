@@ -45,7 +45,7 @@ export function controlExplorer(options: {
     shapes: parameters
       .flatMap((parameter, i) => {
         const one = series.find((each) => each.parameter === parameter);
-        return one === undefined ? [] : limitShapes(one, axisName("y", i));
+        return one === undefined ? [] : limitShapes(one, axisName("y", i), i === 0);
       })
       .concat(batchChangesOf(series).map(({ t }) => batchShape(t))),
   };
@@ -109,14 +109,18 @@ function trace(one: ParameterSeries, yaxis: string, showlegend: boolean): JsonOb
   };
 }
 
-function limitShapes({ limits }: ParameterSeries, yref: string): JsonObject[] {
+function limitShapes({ limits }: ParameterSeries, yref: string, named: boolean): JsonObject[] {
   const across = { type: "line", xref: "paper", x0: 0, x1: 1, yref };
   return (["action", "control"] as const).flatMap((kind) => {
     const limit: ProcessLimit | null = limits[kind];
     const { colour, width } = lineStyles[kind];
     const line = { color: colour, width, dash: kind === "action" ? "dash" : "solid" };
-    return [limit?.lower, limit?.upper].flatMap((v) => {
-      return v === null || v === undefined ? [] : [{ ...across, y0: v, y1: v, line }];
+    const name = `process ${kind} limit`;
+    return [limit?.upper, limit?.lower].flatMap((v, i) => {
+      if (v === null || v === undefined) return [];
+      return [
+        { ...across, y0: v, y1: v, line, name, legendgroup: name, showlegend: named && i === 0 },
+      ];
     });
   });
 }

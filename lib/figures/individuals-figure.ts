@@ -41,7 +41,8 @@ export function individualsFigure(options: {
     statisticalKey.readings(frame.channel),
     statisticalKey.centre("mean of the base period"),
     statisticalKey.limit(`${chart.limits.widthSigma} sigma`),
-    { ...statisticalKey.signal, label: "signal, with its rule where it begins", newRow: true },
+    { ...statisticalKey.signal, label: "beyond it", newRow: true },
+    { ...statisticalKey.pattern, label: "run rule, with its number where it begins" },
   ];
   for (const style of ["action", "control"] as const) {
     if (!panels[0]?.lines.some((line) => line.style === style)) continue;
@@ -71,11 +72,12 @@ function individualsPanel(
   const points = chart.values.map((v, i): PanelPoint => {
     const t = frame.times[i] ?? 0;
     const completed = rules.get(i);
-    const signal = beyond.has(i) || completed !== undefined;
     const words = completed === undefined ? "" : `, run rule ${[...completed].join(" and ")}`;
     const text = `${minuteText(t)}: ${frame.name} ${signed(v, 3)}${words}`;
-    const emphasis = signal ? "signal" : undefined;
-    const begun = [...(completed ?? [])].filter((rule) => !rules.get(i - 1)?.has(rule));
+    const emphasis = beyond.has(i) ? "signal" : completed === undefined ? undefined : "pattern";
+    const begun = [...(completed ?? [])].filter((rule) => {
+      return !/^W?1$/.test(rule) && !rules.get(i - 1)?.has(rule);
+    });
     const label = begun.length === 0 ? undefined : begun.join(",");
     return { t, v, channel: frame.channel, emphasis, text, label };
   });

@@ -72,6 +72,7 @@ export const statisticalKey = {
     return { label: "reading", line: { colour, dash: [], width: 1.8 }, marker };
   },
   signal: { label: "signal", marker: { shape: "circle", ...emphasised("signal", "#555555") } },
+  pattern: { label: "run rule", marker: { shape: "circle", ...emphasised("pattern", "#555555") } },
   batch: {
     label: "new batch of strips",
     line: { colour: batchRule.color, dash: batchRule.strokeDash, width: 1.2 },
