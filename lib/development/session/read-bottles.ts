@@ -1,0 +1,52 @@
+import { InputError, requireNumber, requireOneOf } from "../../input/index.ts";
+import type { ProcessRecipe } from "./process-recipe.ts";
+import { requireDate } from "./read-developers.ts";
+import type { SessionBottle } from "./session-request.ts";
+
+const WATER_BATHS = ["pre-wash", "first wash", "rinse", "wash"];
+
+/** Baths of a process that come out of a bottle. */
+export function bottledBaths(recipe: ProcessRecipe): readonly string[] {
+  const baths = recipe.steps.map((step) => step.bath).filter((bath) => !WATER_BATHS.includes(bath));
+  // A black-and-white developer has a list of its own.
+  return recipe.pushTimesMin === null ? baths.filter((bath) => bath !== "developer") : baths;
+}
+
+/** Checks the bottles of a session against the baths of its process. */
+export function readBottles(
+  where: string,
+  bottles: readonly SessionBottle[],
+  recipe: ProcessRecipe,
+): readonly SessionBottle[] {
+  const known = bottledBaths(recipe);
+  const seen = new Set<string>();
+  bottles.forEach((bottle, i) => {
+    const at = `bottles[${i}]`;
+    if (bottle?.bath === "developer" && !known.includes("developer")) {
+      const advice = "write a black-and-white developer under developers, with its dilution";
+      throw new InputError(where, `${at}.bath`, bottle.bath, advice);
+    }
+    const bath = requireOneOf(where, `${at}.bath`, bottle?.bath, known);
+    if (seen.has(bath)) {
+      throw new InputError(where, `${at}.bath`, bath, "write each bath once, its bottles together");
+    }
+    seen.add(bath);
+    requireNumber(where, `${at}.volumeMl`, bottle.volumeMl, { min: 0, unit: "mL" });
+    const { capacityFilmsPerL, filmsDone, timeIncreasePercentPerFilm } = bottle;
+    if (capacityFilmsPerL !== undefined) {
+      requireNumber(where, `${at}.capacityFilmsPerL`, capacityFilmsPerL, { above: 0 });
+    }
+    if (filmsDone !== undefined) requireNumber(where, `${at}.filmsDone`, filmsDone, { min: 0 });
+    if (timeIncreasePercentPerFilm !== undefined) {
+      const bounds = { min: 0, max: 100, unit: "%" };
+      requireNumber(where, `${at}.timeIncreasePercentPerFilm`, timeIncreasePercentPerFilm, bounds);
+    }
+    requireDate(where, `${at}.expiresOn`, bottle.expiresOn);
+  });
+  return bottles.map((bottle) => {
+    const capacity =
+      bottle.capacityFilmsPerL ??
+      recipe.steps.find((step) => step.bath === bottle.bath)?.capacityFilmsPerL;
+    return capacity === undefined ? bottle : { ...bottle, capacityFilmsPerL: capacity };
+  });
+}
