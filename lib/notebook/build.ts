@@ -31,6 +31,9 @@ async function buildInto(folder: string): Promise<number> {
   await mkdir(folder, { recursive: true });
   try {
     const metafile = await bundle(folder);
+    for (const name of ["page.css", "page-script.js"]) {
+      await cp(join(LIB, "notebook", name), join(folder, "notebook", name));
+    }
     emitTypes(ROOT, join(folder, "types"), await rooms());
     const licences = await licenceTexts(ROOT, metafile);
     await writeFile(join(folder, "THIRD-PARTY-LICENSES.txt"), licences);

@@ -1,15 +1,26 @@
 import { closestWord, InputError } from "../input/index.ts";
 import { NotebookError } from "./cell-problem.ts";
+import { CHECK_HELP, commandCheck } from "./command-check.ts";
+import { commandPage, PAGE_HELP } from "./command-page.ts";
 import { commandRun, RUN_HELP } from "./command-run.ts";
+import { commandStart, START_HELP } from "./command-start.ts";
+import { commandStudent, STUDENT_HELP } from "./command-student.ts";
 import { MissingPackageError } from "./optional-package.ts";
+import type { Say } from "./terminal.ts";
 
-type Command = (words: readonly string[], say: (line: string) => void) => Promise<void>;
+type Command = (words: readonly string[], say: Say) => Promise<void>;
 
-const COMMANDS: Readonly<Record<string, Command>> = { run: commandRun };
+const COMMANDS: Readonly<Record<string, { readonly act: Command; readonly help: string }>> = {
+  run: { act: commandRun, help: RUN_HELP },
+  page: { act: commandPage, help: PAGE_HELP },
+  start: { act: commandStart, help: START_HELP },
+  check: { act: commandCheck, help: CHECK_HELP },
+  student: { act: commandStudent, help: STUDENT_HELP },
+};
 
-const HELP = `wetside COMMAND …
-
-  ${RUN_HELP.split("\n")[0]}
+const HELP = `${Object.values(COMMANDS)
+  .map(({ help }) => help.split("\n").slice(0, 1).join(""))
+  .join("\n")}
 
 wetside COMMAND --help says more.`;
 
@@ -24,7 +35,7 @@ export async function main(words: readonly string[]): Promise<number> {
   const command = COMMANDS[name];
   try {
     if (command === undefined) throw unknownCommand(name);
-    await command(rest, say);
+    await command.act(rest, say);
     return 0;
   } catch (error) {
     return explain(error, rest.includes("--trace"));
@@ -39,6 +50,10 @@ function unknownCommand(name: string): InputError {
 }
 
 function explain(error: unknown, trace: boolean): number {
+  if (error instanceof AggregateError) {
+    for (const each of error.errors) explain(each, trace);
+    return 1;
+  }
   if (error instanceof NotebookError) {
     console.error(error.message);
     if (trace && error.trace) console.error(error.trace);

@@ -1,9 +1,9 @@
-import { existsSync } from "node:fs";
-import { basename, dirname, join, relative, resolve } from "node:path";
+import { basename, dirname, join, resolve } from "node:path";
 import { InputError } from "../input/index.ts";
 import { type OptionRule, optionsHelp, parseCommandLine } from "./command-line.ts";
 import { notebookText } from "./notebook-file.ts";
 import { notebookName, type RunResult, runNotebook } from "./run-notebook.ts";
+import { requireNotebooks, type Say, shownPath } from "./terminal.ts";
 import { writeWhole } from "./write-file.ts";
 
 const OPTIONS = {
@@ -30,24 +30,13 @@ notebook that stops with an error is left as it was.
 ${optionsHelp(OPTIONS)}`;
 
 /** `wetside run`. */
-export async function commandRun(
-  words: readonly string[],
-  say: (line: string) => void,
-): Promise<void> {
+export async function commandRun(words: readonly string[], say: Say): Promise<void> {
   const { paths, options } = parseCommandLine("run", words, OPTIONS);
   if (options.has("help")) return say(RUN_HELP);
-  if (paths.length === 0) {
-    throw new InputError(
-      "wetside run",
-      "FILE",
-      undefined,
-      "write the path of a notebook: wetside run notebooks/morning-call.ipynb",
-    );
-  }
+  requireNotebooks("run", paths);
   const settings = settingsOf(options.get("set") ?? []);
   const out = options.get("out")?.[0];
   for (const file of paths) {
-    requireNotebook("run", file);
     const target = targetOf(file, out, settings.size > 0, paths.length > 1);
     const result = await runNotebook({
       file,
@@ -63,31 +52,15 @@ export async function commandRun(
 export async function keepResult(
   result: RunResult,
   target: { readonly notebook: string; readonly files: string },
-  say: (line: string) => void,
+  say: Say,
 ): Promise<void> {
   for (const note of result.notes) say(`note: ${note}`);
   for (const [name, text] of result.saved) {
     await writeWhole(join(target.files, name), text);
-    say(`saved ${shown(join(target.files, name))}`);
+    say(`saved ${shownPath(join(target.files, name))}`);
   }
   const changed = await writeWhole(target.notebook, notebookText(result.notebook));
-  say(`${changed ? "wrote" : "unchanged:"} ${shown(target.notebook)}`);
-}
-
-/** A path as a reader of the terminal would write it. */
-export function shown(path: string): string {
-  const from = relative(process.cwd(), path);
-  return from.startsWith("..") ? path : from || ".";
-}
-
-/** Refuses a path that is no notebook file. */
-export function requireNotebook(command: string, file: string): void {
-  const advice = !file.endsWith(".ipynb")
-    ? "write the path of a notebook, a file that ends in .ipynb"
-    : existsSync(file)
-      ? undefined
-      : "there is no such file";
-  if (advice !== undefined) throw new InputError(`wetside ${command}`, "FILE", file, advice);
+  say(`${changed ? "wrote" : "unchanged:"} ${shownPath(target.notebook)}`);
 }
 
 function targetOf(file: string, out: string | undefined, changed: boolean, several: boolean) {

@@ -3,13 +3,16 @@ import { createRequire } from "node:module";
 import { dirname, join } from "node:path";
 import { fileURLToPath, pathToFileURL } from "node:url";
 
-const HERE = dirname(fileURLToPath(import.meta.url));
-
 /** True if this runs from the sources in the repository and not from a build. */
 export const IN_SOURCES = import.meta.url.endsWith(".ts");
 
-/** Folder of the package this file belongs to. */
-export const PACKAGE_FOLDER = join(HERE, "..", "..");
+/** Folder of the package: two above this file, in the sources and in a build. */
+export const PACKAGE_FOLDER = fileURLToPath(new URL("../../", import.meta.url));
+
+/** A file of this room that is read as a file, in the sources or in a build. */
+export function packageFile(name: string): string {
+  return join(PACKAGE_FOLDER, IN_SOURCES ? "lib" : "dist", "notebook", name);
+}
 
 /**
  * Gives the name under which a cell's import of this package is found. Below a package that has

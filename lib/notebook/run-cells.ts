@@ -2,10 +2,9 @@ import { spawn } from "node:child_process";
 import { rm, writeFile } from "node:fs/promises";
 import { dirname, join } from "node:path";
 import type { Readable } from "node:stream";
-import { fileURLToPath } from "node:url";
 import { type CellModule, runningModule } from "./cell-module.ts";
 import type { CodeCell } from "./code-cells.ts";
-import { IN_SOURCES, packageResolver } from "./installation.ts";
+import { IN_SOURCES, packageFile, packageResolver } from "./installation.ts";
 import { optionalPackage } from "./optional-package.ts";
 import type { Failure, RunEvent } from "./run-events.ts";
 
@@ -32,9 +31,7 @@ export async function runCells(
   const unique = `${process.pid}-${Math.random().toString(36).slice(2, 8)}`;
   const modulePath = join(folder, `.wetside-run-${unique}.ts`);
   const tsx = await optionalPackage("tsx", async () => import.meta.resolve("tsx"));
-  const entry = fileURLToPath(
-    new URL(IN_SOURCES ? "./cell-process.ts" : "./cell-process.js", import.meta.url),
-  );
+  const entry = packageFile(IN_SOURCES ? "cell-process.ts" : "cell-process.js");
   const conditions = IN_SOURCES ? ["--conditions=wetside-source"] : [];
   const args = ["--no-warnings", ...conditions, "--import", tsx, entry, modulePath];
   await writeFile(modulePath, module.text);
