@@ -38,7 +38,9 @@ export interface ControlChartOptions {
  * @throws InputError if there is no reading to draw, or if the series are of several processes
  *
  * @example
- * controlChartFigure({ title: "Film line", series: [{ process: "film", parameter: "ld", name: "LD", colour: "red", limits: { kind: "process limits", action: null, control: null, adjustment: null }, rows: [0], takenAt: ["2026-03-02T08:05"], deviations: [0.02], batchChanges: [], gaps: [] }] }).kind // => "vega-lite"
+ * const limits = { kind: "process limits", action: null, adjustment: null, control: { lower: -0.08, upper: 0.08, source: "own", howObtained: "the lab's own" } } as const;
+ * const series = { process: "film", parameter: "ld", name: "LD", colour: "red", limits, rows: [0, 1, 2], takenAt: ["2026-03-02T08:05", "2026-03-03T08:05", "2026-03-04T08:05"], deviations: [0.02, -0.01, 0.09], batchChanges: [], gaps: [] } as const;
+ * controlChartFigure({ title: "Film line", series: [series] }).description.includes("1 reading is beyond a control limit") // => true
  *
  * Source: the arrangement (parameters in panels, deviation against time) is common practice,
  * no source.

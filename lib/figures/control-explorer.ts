@@ -18,7 +18,9 @@ const symbols = { red: "circle", green: "triangle-up", blue: "square", neutral: 
  * @throws InputError if there is no reading
  *
  * @example
- * typeof controlExplorer // => "function"
+ * const limits = { kind: "process limits", action: null, adjustment: null, control: { lower: -0.08, upper: 0.08, source: "own", howObtained: "the lab's own" } } as const;
+ * const series = { process: "film", parameter: "ld", name: "LD", colour: "red", limits, rows: [0, 1, 2], takenAt: ["2026-03-02T08:05", "2026-03-03T08:05", "2026-03-04T08:05"], deviations: [0.02, -0.01, 0.09], batchChanges: [], gaps: [] } as const;
+ * controlExplorer({ title: "Film line", series: [series] }).data.length // => 1
  */
 export function controlExplorer(options: {
   readonly title: string;

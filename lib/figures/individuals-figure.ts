@@ -25,7 +25,10 @@ import { figureWidth, lineStyles } from "./theme.ts";
  * @throws InputError if chart and series differ in length
  *
  * @example
- * typeof individualsFigure // => "function"
+ * const limits = { kind: "process limits", action: null, adjustment: null, control: { lower: -0.08, upper: 0.08, source: "own", howObtained: "the lab's own" } } as const;
+ * const series = { process: "film", parameter: "ld", name: "LD", colour: "red", limits, rows: [0, 1, 2], takenAt: ["2026-03-02T08:05", "2026-03-03T08:05", "2026-03-04T08:05"], deviations: [0.02, -0.01, 0.09], batchChanges: [], gaps: [] } as const;
+ * const chart = individualsChart(series.deviations, { minimumReadings: 3 });
+ * individualsFigure({ title: "LD red", series, chart }).kind // => "vega-lite"
  *
  * Source: arrangement as in NIST/SEMATECH e-Handbook of Statistical Methods, 6.3.2.2.
  */

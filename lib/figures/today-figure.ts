@@ -27,7 +27,9 @@ export interface TodayRow {
  * @throws InputError if no series has a strip at `now`
  *
  * @example
- * typeof todayFigure // => "function"
+ * const limits = { kind: "process limits", action: null, adjustment: null, control: { lower: -0.08, upper: 0.08, source: "own", howObtained: "the lab's own" } } as const;
+ * const series = { process: "film", parameter: "ld", name: "LD", colour: "red", limits, rows: [0, 1, 2], takenAt: ["2026-03-02T08:05", "2026-03-03T08:05", "2026-03-04T08:05"], deviations: [0.02, -0.01, 0.09], batchChanges: [], gaps: [] } as const;
+ * todayFigure({ title: "Today", series: [series] }).description // => "Deviations from aim in density of the strip of 4 Mar 08:05, against the process's limits: LD red +0.09 (beyond the control limit)."
  *
  * Source: common practice, no source.
  */
