@@ -26,6 +26,24 @@ export {
   incompatibilities,
 } from "./cautions/caution-data.ts";
 export { cautionsFor, mustNotMeet } from "./cautions/cautions-for.ts";
+export { type AtomicWeight, atomicWeight } from "./chemistry/atomic-weight.ts";
+export {
+  type Chemical,
+  type ChemicalForm,
+  chemicals,
+  type DissolvedIons,
+  type HazardClassification,
+  type SolubilityTable,
+} from "./chemistry/chemical.ts";
+export { type ChemicalFormula, parseChemicalFormula } from "./chemistry/chemical-formula.ts";
+export {
+  type ChemicalHazards,
+  chemicalHazards,
+  hazardStatement,
+} from "./chemistry/chemical-hazards.ts";
+export { type ChemicalInForm, chemicalInForm } from "./chemistry/find-chemical.ts";
+export { type MolarMass, molarMass } from "./chemistry/molar-mass.ts";
+export { type Solubility, solubility } from "./chemistry/solubility.ts";
 export {
   type ConcentratePerFilm,
   checkConcentratePerFilm,

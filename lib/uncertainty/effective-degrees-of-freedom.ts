@@ -12,7 +12,7 @@ import type { DegreesOfFreedom } from "./distribution.ts";
  * @throws InputError for a contribution that is not finite or degrees of freedom not above 0
  *
  * @example
- * effectiveDegreesOfFreedom([{ contribution: 0.57, degreesOfFreedom: 9 }, { contribution: 0.25, degreesOfFreedom: "infinite" }]) // => 12.794
+ * effectiveDegreesOfFreedom([{ contribution: 0.57, degreesOfFreedom: 9 }, { contribution: 0.25, degreesOfFreedom: "infinite" }]) // => 12.7956
  *
  * Source: JCGM 100:2008, G.4.1, equation (G.2b).
  */
