@@ -1,3 +1,41 @@
+export type { AllowedError } from "./contrast/allowed-error.ts";
+export {
+  type ContrastCurve,
+  type ContrastLaw,
+  type ContrastReach,
+  exponentialApproach,
+  powerOfTime,
+} from "./contrast/contrast-curve.ts";
+export { contrastCurveFromFit } from "./contrast/contrast-curve-from-fit.ts";
+export { type ContrastExample, contrastExample } from "./contrast/contrast-example.ts";
+export {
+  type ContrastReading,
+  contrastFromTwoTimes,
+  type TwoTimeContrast,
+} from "./contrast/contrast-from-two-times.ts";
+export { type DevelopmentChange, developmentChange } from "./contrast/development-change.ts";
+export {
+  developmentForRange,
+  type ZoneDevelopment,
+  type ZoneDevelopments,
+} from "./contrast/development-for-range.ts";
+export {
+  type DevelopmentFactor,
+  developmentFactors,
+  type FactorialDevelopment,
+  factorialDevelopment,
+} from "./contrast/factorial-development.ts";
+export { type ContrastFit, fitContrastTime } from "./contrast/fit-contrast-time.ts";
+export {
+  type PushDevelopment,
+  type PushedTone,
+  pushDevelopment,
+} from "./contrast/push-development.ts";
+export {
+  type TemperatureTolerance,
+  temperatureTolerance,
+} from "./contrast/temperature-tolerance.ts";
+export { type TimeForContrast, timeForContrast } from "./contrast/time-for-contrast.ts";
 export {
   type CoolingFromReadings,
   coolingFromTwoReadings,

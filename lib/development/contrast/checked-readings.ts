@@ -1,0 +1,30 @@
+import { InputError, requireNumber } from "../../input/index.ts";
+import { shown } from "../rate/shown.ts";
+import type { ContrastReading } from "./contrast-from-two-times.ts";
+
+/** Lets readings of contrast in, sorted by time. */
+export function checkedReadings(
+  where: string,
+  given: readonly ContrastReading[],
+  least: number,
+): readonly ContrastReading[] {
+  if (!Array.isArray(given) || given.length < least) {
+    const count = Array.isArray(given) ? `${given.length} readings` : given;
+    const advice = `write at least ${least} readings { timeMin, contrastIndex } (two make a curve without error: contrastFromTwoTimes)`;
+    throw new InputError(where, "rows", count, advice);
+  }
+  const rows = given.map((row, i) => ({
+    timeMin: requireNumber(where, `rows[${i}].timeMin`, row.timeMin, { above: 0, unit: "min" }),
+    contrastIndex: requireNumber(where, `rows[${i}].contrastIndex`, row.contrastIndex, {
+      above: 0,
+      max: 10,
+    }),
+  }));
+  rows.sort((a, b) => a.timeMin - b.timeMin);
+  const times = new Set(rows.map((each) => each.timeMin));
+  if (times.size < least - 1) {
+    const advice = `write at least ${least - 1} different times`;
+    throw new InputError(where, "rows", `times ${[...times].map(shown).join(", ")}`, advice);
+  }
+  return rows;
+}
