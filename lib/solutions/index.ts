@@ -18,6 +18,20 @@ export { strengthAfterAdditions } from "./blending/repeated-addition.ts";
 export { type SolutionDensity, solutionDensity } from "./blending/solution-density.ts";
 export { waterDensityGPerMl } from "./blending/water-density.ts";
 export { wholeParts } from "./blending/whole-parts.ts";
+export { type BathCapacity, bathCapacity } from "./capacity/bath-capacity.ts";
+export {
+  type PublishedCapacity,
+  publishedCapacities,
+  type ReuseRule,
+  reuseRules,
+} from "./capacity/capacity-data.ts";
+export {
+  type FreshTankSheet,
+  freshTankSheet,
+  type TankComponent,
+} from "./capacity/fresh-tank-sheet.ts";
+export { type ReuseTime, reuseTime } from "./capacity/reuse-time.ts";
+export { type StockForecast, stockForecast } from "./capacity/stock-forecast.ts";
 export {
   everySheetCautions,
   type HazardClass,

@@ -37,7 +37,8 @@ export function rectangleAreaM2(size: {
  * Area of one piece (or one metre) of a format.
  *
  * By dimensions: width · length. By the trade's count: 80 in² for a 135-36, which understates its
- * dimensions by about 9 %, so use the reading that your rate or capacity was printed for.
+ * dimensions by about 9 %, so use the reading that your rate or capacity was printed for. Sheets and
+ * lengths count by their nominal dimensions either way.
  *
  * @param format a name in `photoFormats`
  * @param options.reading `"dimensions"` (default) or `"trade"`
@@ -62,9 +63,9 @@ export function formatAreaM2(
     options.reading ?? "dimensions",
     readings,
   );
-  if (reading === "dimensions") return rectangleAreaM2(found);
+  if (reading === "dimensions" || found.form !== "roll") return rectangleAreaM2(found);
   if (found.tradeIn2 === null) {
-    const advice = 'write a format with a trade count (135-36, 120, 4x5in-sheet …) or "dimensions"';
+    const advice = 'write a format with a trade count (135-36, 120, 220 …) or "dimensions"';
     throw new InputError("formatAreaM2", "format", format, advice);
   }
   return convertArea(found.tradeIn2, "in2", "m2");

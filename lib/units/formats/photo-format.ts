@@ -10,7 +10,7 @@ export interface PhotoFormat {
   readonly form: "roll" | "sheet" | "length";
   readonly widthMm: number;
   readonly lengthMm: number;
-  /** Square inches the trade counts for one, or null where it has no figure. */
+  /** Square inches the trade counts for a roll; null for sheets and lengths, counted as they are. */
   readonly tradeIn2: number | null;
   /** Number of the standard that gives the dimensions; empty if none is known. */
   readonly standard: string;
