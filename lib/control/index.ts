@@ -1,3 +1,4 @@
+export type { BasePeriod, ChartChoices } from "./charts/chart-choices.ts";
 export { type ChartConstants, chartConstants } from "./charts/chart-constants.ts";
 export type {
   CusumChart,
@@ -6,6 +7,7 @@ export type {
   IndividualsChart,
   MovingRangeChart,
 } from "./charts/chart-results.ts";
+export { controlCharts, type SeriesCharts } from "./charts/control-charts.ts";
 export { type CusumOptions, cusumChart } from "./charts/cusum-chart.ts";
 export { type EwmaOptions, ewmaChart } from "./charts/ewma-chart.ts";
 export { type IndividualsChartOptions, individualsChart } from "./charts/individuals-chart.ts";
@@ -28,6 +30,7 @@ export type {
 } from "./process/process-specification.ts";
 export { colourNegativeProcess, colourPaperProcess } from "./process/processes.ts";
 export { type LimitReplacement, replaceLimits } from "./process/replace-limits.ts";
+export { type RunRuleFalseAlarms, runRuleFalseAlarms } from "./rules/false-alarms.ts";
 export type { RunRuleOptions } from "./rules/run-rule-options.ts";
 export {
   nelsonRules,
@@ -36,6 +39,7 @@ export {
   westernElectricRules,
 } from "./rules/run-rule-signal.ts";
 export { runRules } from "./rules/run-rules.ts";
+export * from "./run-length/index.ts";
 export {
   type Aims,
   type Colour,
@@ -60,6 +64,15 @@ export {
   type ParameterDeviation,
 } from "./strips/deviations-from-aim.ts";
 export type { BatchChange, ParameterSeries } from "./strips/parameter-series.ts";
+export { seriesOfStrips } from "./strips/series-of-strips.ts";
+export type { StripHistory } from "./strips/strip-history.ts";
+export { type MorningCallInput, morningCall } from "./verdict/morning-call.ts";
+export { processVerdict } from "./verdict/process-verdict.ts";
+export {
+  type StartUpCheck,
+  type StartUpParameter,
+  startUpCheck,
+} from "./verdict/start-up-check.ts";
 export type {
   ChangeSinceGoodDay,
   MorningCall,
@@ -67,6 +80,8 @@ export type {
   ParameterVerdict,
   ProcessVerdict,
   StatisticalSignal,
+  StatisticalSignalKind,
   Verdict,
 } from "./verdict/verdict.ts";
-export * from "./run-length/index.ts";
+export { type StripVerdict, verdictHistory } from "./verdict/verdict-history.ts";
+export type { VerdictOptions } from "./verdict/verdict-options.ts";

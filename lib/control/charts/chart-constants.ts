@@ -44,7 +44,7 @@ const known = new Map<number, ChartConstants>();
  * @throws InputError if `n` is not a whole number from 2 to 100
  *
  * @example
- * chartConstants(5).A2 // => 0.5768193340850862
+ * chartConstants(5).A2 // => 0.57681933408509
  *
  * Source: definitions as in NIST/SEMATECH e-Handbook of Statistical Methods 6.3.2 and
  * ISO 7870-2:2013, table of factors.

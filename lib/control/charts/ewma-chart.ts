@@ -28,8 +28,8 @@ export interface EwmaOptions {
  * `centre ± L σ √(λ/(2 − λ) · [1 − (1 − λ)^(2i)])`; asymptotic limits leave the bracket out.
  *
  * @param values readings in the order of time, at least one
- * @param options centre and sigma; λ (default 0.2) and L (default 2.86, for which an in-control
- * process signals falsely about once in 370 readings with asymptotic limits, from memory)
+ * @param options centre and sigma; λ (default 0.2) and L (default 2.86: with λ = 0.2 and asymptotic
+ * limits an in-control process then signals falsely once in 371 readings, by the integral equation)
  * @returns averages and limits, one of each for every reading, and the positions strictly beyond
  * @throws InputError if an option is out of range or a reading is not finite
  *

@@ -4,13 +4,18 @@ import type { Colour } from "../strip.ts";
 /** Run: customer work may go in. Act: look, or repeat the strip. Hold: no customer work. */
 export type Verdict = "run" | "act" | "hold";
 
-/** A statistical signal that stands on the latest reading. Looks for a cause; never stops a line. */
+/** The kinds of statistical signals. */
+export type StatisticalSignalKind = "run rules" | "moving range" | "EWMA" | "CUSUM";
+
+/** A statistical signal that stands on the latest reading. It asks to look; it never stops a line. */
 export interface StatisticalSignal {
-  readonly chart: "individuals" | "moving range" | "EWMA" | "CUSUM";
-  /** Rule id for the individuals chart, else `null`. */
+  readonly kind: StatisticalSignalKind;
+  /** Rule id for the run rules, else `null`. */
   readonly rule: string | null;
+  /** Whether signals of this kind turn "run" into "act" (option `actOn`). */
+  readonly acts: boolean;
   readonly sentence: string;
-  /** Indices into the strips that were given. */
+  /** Indices into the strips that were given, oldest first. */
   readonly rows: readonly number[];
 }
 
@@ -28,9 +33,11 @@ export interface ParameterVerdict {
   readonly next: string;
   /** Deviation of the latest strip from aim, or `null` if its patch was not read. */
   readonly deviation: number | null;
+  /** The process's published limits; statistical limits never stand here. */
   readonly limits: ProcessLimits;
-  /** Indices into the strips that were given, oldest first. */
+  /** Indices into the strips that were given of the readings that led to the verdict, oldest first. */
   readonly rows: readonly number[];
+  /** Statistical signals on the latest reading. */
   readonly signals: readonly StatisticalSignal[];
 }
 
@@ -42,13 +49,16 @@ export interface ParameterChange {
   readonly deviationThen: number;
   readonly deviationNow: number;
   readonly change: number;
-  /** Size of the change as a share of the control limit (or the action limit where there is no other). */
+  /**
+   * Size of the change as a share of the control limit on its side (of the action limit where there
+   * is no control limit), `null` where there is neither.
+   */
   readonly changeOverLimit: number | null;
 }
 
 /** What changed since the last good day, largest share of the limit first. */
 export interface ChangeSinceGoodDay {
-  /** Local date of the last day before the latest strip's whose verdict was run. */
+  /** Local date of the last day before the latest strip's on which the verdict ended as run. */
   readonly goodDay: string;
   /** Indices into the strips that were given. */
   readonly rowThen: number;
@@ -63,15 +73,19 @@ export interface ProcessVerdict {
   readonly verdict: Verdict;
   /** Whether customer work may go in now. False while a repeat or a fresh strip is awaited. */
   readonly workMayRun: boolean;
+  /** Why, in one sentence. */
   readonly reason: string;
+  /** What to do next, in one sentence. */
   readonly next: string;
   readonly asOf: string;
   /** Index of the latest strip, or `null` if there is none. */
   readonly latestRow: number | null;
   readonly latestTakenAt: string | null;
   readonly stripBatch: string | null;
+  /** Indices into the strips that were given of the readings that led to the verdict. */
   readonly rows: readonly number[];
   readonly parameters: readonly ParameterVerdict[];
+  /** `null` if there is no good day before the latest strip's day. */
   readonly changeSinceGoodDay: ChangeSinceGoodDay | null;
   /** Things to know that do not change the verdict, e.g. that a repeat cleared a reading. */
   readonly notes: readonly string[];
@@ -81,8 +95,10 @@ export interface ProcessVerdict {
 
 /** The verdicts on all processes of the lab: one object to print, file or test. */
 export interface MorningCall {
+  /** The worst of the processes' verdicts. */
   readonly verdict: Verdict;
   readonly reason: string;
   readonly asOf: string;
   readonly processes: readonly ProcessVerdict[];
+  readonly warnings: readonly string[];
 }

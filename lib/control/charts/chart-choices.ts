@@ -1,0 +1,93 @@
+import { InputError } from "../../input/index.ts";
+import type { RunRuleOptions } from "../rules/run-rule-options.ts";
+import type { ParameterSeries } from "../strips/parameter-series.ts";
+import type { CusumOptions } from "./cusum-chart.ts";
+import type { EwmaOptions } from "./ewma-chart.ts";
+import type { SigmaSource } from "./statistical-limits.ts";
+
+/**
+ * A period in which the process is known to have been in control: by local dates or times, or by
+ * indices into the strips that were given. Both ends are included; a date includes its whole day.
+ */
+export type BasePeriod =
+  | { readonly from: string; readonly to: string }
+  | { readonly firstRow: number; readonly lastRow: number };
+
+/** How the statistical charts of a process are made. */
+export interface ChartChoices {
+  readonly basePeriod: BasePeriod;
+  /** Fewer readings in the base period are refused. Default 20. */
+  readonly minimumReadings?: number;
+  readonly sigmaFrom?: SigmaSource;
+  /** Limits of the individuals chart stand this many sigma from the centre. Default 3. */
+  readonly widthSigma?: number;
+  /** Centre line: the base period's mean (default) or the aim, which is 0. */
+  readonly centre?: "base period" | "aim";
+  /** Run rules; default the four of Western Electric. */
+  readonly runRules?: Omit<RunRuleOptions, "restartAt">;
+  readonly ewma?: Pick<EwmaOptions, "lambda" | "widthSigma" | "limitForm">;
+  readonly cusum?: Pick<CusumOptions, "k" | "h" | "headStart" | "afterSignal">;
+  /**
+   * What runs, averages and sums do at a change of strip batch. Default: they carry on across a
+   * crossover, which keeps the deviations continuous, and start afresh where there was none.
+   */
+  readonly atBatchChange?: "restart without crossover" | "carry on" | "restart";
+  /** What they do where a strip lacks the reading. Default: they carry on as if it had not been. */
+  readonly atGap?: "carry on" | "restart";
+}
+
+/** Positions of a series at which its charts start afresh. */
+export function restartsOf(
+  series: ParameterSeries,
+  choices: Pick<ChartChoices, "atBatchChange" | "atGap">,
+): readonly number[] {
+  const policy = choices.atBatchChange ?? "restart without crossover";
+  const changes = series.batchChanges.filter(
+    (change) => policy === "restart" || (policy !== "carry on" && !change.crossover),
+  );
+  const gaps = choices.atGap === "restart" ? series.gaps : [];
+  return [...new Set([...changes.map((change) => change.at), ...gaps])].sort((a, b) => a - b);
+}
+
+/** The base period's first and last position in a series. */
+export function basePositions(
+  where: string,
+  series: ParameterSeries,
+  period: BasePeriod,
+): { readonly first: number; readonly last: number } {
+  const within = insideOf(where, period);
+  let first = -1;
+  let last = -1;
+  for (let i = 0; i < series.rows.length; i++) {
+    if (!within(series.rows[i] ?? 0, series.takenAt[i] ?? "")) continue;
+    if (first < 0) first = i;
+    last = i;
+  }
+  if (first < 0) {
+    const label = series.colour === null ? series.name : `${series.name} ${series.colour}`;
+    const advice = `choose a period in which strips were run (${series.takenAt[0] ?? "no strip"} to ${series.takenAt.at(-1) ?? "no strip"})`;
+    throw new InputError(where, `basePeriod of ${label}`, period, advice);
+  }
+  return { first, last };
+}
+
+function insideOf(where: string, period: BasePeriod): (row: number, time: string) => boolean {
+  if ("firstRow" in period) {
+    const { firstRow, lastRow } = period;
+    if (!(Number.isInteger(firstRow) && Number.isInteger(lastRow) && firstRow <= lastRow)) {
+      throw new InputError(where, "basePeriod", period, "write whole numbers, firstRow ≤ lastRow");
+    }
+    return (row) => row >= firstRow && row <= lastRow;
+  }
+  const { from, to } = period;
+  for (const text of [from, to]) {
+    if (typeof text !== "string" || !/^\d{4}-\d\d-\d\d(T\d\d:\d\d(:\d\d)?)?$/.test(text)) {
+      const advice = 'write local dates, { from: "2026-06-01", to: "2026-07-15" }';
+      throw new InputError(where, "basePeriod", period, advice);
+    }
+  }
+  if (from > to) {
+    throw new InputError(where, "basePeriod", period, "write from before to");
+  }
+  return (_, time) => time >= from && time.slice(0, to.length) <= to;
+}

@@ -1,0 +1,132 @@
+import { closestWord, InputError } from "../../input/index.ts";
+import type { Aims } from "../strip.ts";
+import { aimsOfBatch } from "./aims-of-batch.ts";
+import { requireLocalTime } from "./local-time.ts";
+import { deviationRow, type SeriesKey, seriesKeys } from "./series-keys.ts";
+import type { StripHistory } from "./strip-history.ts";
+
+/**
+ * The strips of one process in the order of time, as columns. NaN stands for a missing reading
+ * inside this table and never leaves the room.
+ */
+export interface StripTable {
+  readonly keys: readonly SeriesKey[];
+  /** For each strip in the order of time, its index in the array that was given. */
+  readonly rows: Int32Array;
+  readonly takenAt: readonly string[];
+  /** For each key, a deviation for each strip. */
+  readonly columns: readonly Float64Array[];
+  /** For each strip, its batch as an index into `batchIds`. */
+  readonly batch: Int32Array;
+  readonly batchIds: readonly string[];
+  /** For each batch, whether its aims came from a crossover. */
+  readonly crossedOver: readonly boolean[];
+  /** Strips of this process left out because they are later than `asOf`. */
+  readonly later: number;
+}
+
+/** Lays the strips of a process out as columns of deviations, in one pass. */
+export function stripTable(where: string, history: StripHistory): StripTable {
+  const { specification, asOf } = history;
+  if (asOf !== undefined) requireLocalTime(where, "asOf", asOf);
+  if (!Array.isArray(history.strips)) {
+    throw new InputError(where, "strips", history.strips, "write an array of strips");
+  }
+  const { rows, later } = rowsInTime(where, history);
+  const aims = aimsById(history);
+  const indexOf = new Map<string, number>();
+  const list = [...aims.values()];
+  for (const [i, each] of list.entries()) indexOf.set(each.stripBatch, i);
+
+  const keys = seriesKeys(specification);
+  const columns = keys.map(() => new Float64Array(rows.length));
+  const batch = new Int32Array(rows.length);
+  const takenAt = new Array<string>(rows.length);
+  const line = new Float64Array(keys.length);
+  for (let i = 0; i < rows.length; i++) {
+    const row = rows[i] ?? 0;
+    const strip = history.strips[row];
+    if (strip === undefined) continue;
+    const index = indexOf.get(strip.stripBatch);
+    const its = index === undefined ? undefined : list[index];
+    if (index === undefined || its === undefined) throw unknownBatch(where, history, row, list);
+    batch[i] = index;
+    takenAt[i] = strip.takenAt;
+    try {
+      deviationRow(where, keys, strip.patches, its, line);
+    } catch (error) {
+      if (!(error instanceof InputError)) throw error;
+      const at = strip.source ? `${strip.source.file} line ${strip.source.line}` : `strips[${row}]`;
+      const advice = error.message.slice(error.message.indexOf("; ") + 2);
+      throw new InputError(where, `${at}: ${error.argument}`, error.value, advice);
+    }
+    for (let k = 0; k < columns.length; k++) {
+      const column = columns[k];
+      if (column !== undefined) column[i] = line[k] ?? Number.NaN;
+    }
+  }
+  return {
+    keys,
+    rows,
+    takenAt,
+    columns,
+    batch,
+    batchIds: list.map((each) => each.stripBatch),
+    crossedOver: list.map((each) => each.basis === "crossover"),
+    later,
+  };
+}
+
+function rowsInTime(where: string, history: StripHistory): { rows: Int32Array; later: number } {
+  const { strips, specification, asOf } = history;
+  const rows: number[] = [];
+  let later = 0;
+  let sorted = true;
+  let previous = "";
+  for (let i = 0; i < strips.length; i++) {
+    const strip = strips[i];
+    if (strip === undefined || strip.process !== specification.id) continue;
+    const time = requireLocalTime(where, `strips[${i}].takenAt`, strip.takenAt);
+    // ISO 8601 local times sort as text.
+    if (asOf !== undefined && time > asOf) {
+      later++;
+      continue;
+    }
+    if (time < previous) sorted = false;
+    previous = time;
+    rows.push(i);
+  }
+  const timeOf = (row: number) => strips[row]?.takenAt ?? "";
+  // Array.prototype.sort is stable: strips of the same minute keep the order in which they came.
+  if (!sorted) rows.sort((a, b) => (timeOf(a) < timeOf(b) ? -1 : timeOf(a) > timeOf(b) ? 1 : 0));
+  return { rows: Int32Array.from(rows), later };
+}
+
+function aimsById(history: StripHistory): ReadonlyMap<string, Aims> {
+  const process = history.specification.id;
+  const aims = new Map<string, Aims>();
+  for (const batch of history.batches) {
+    if (batch.process === process) aims.set(batch.id, aimsOfBatch(batch));
+  }
+  for (const { aims: moved } of history.crossovers ?? []) {
+    if (moved.process === process) aims.set(moved.stripBatch, moved);
+  }
+  return aims;
+}
+
+function unknownBatch(
+  where: string,
+  history: StripHistory,
+  row: number,
+  known: readonly Aims[],
+): InputError {
+  const strip = history.strips[row];
+  const id = strip?.stripBatch ?? "";
+  const ids = known.map((each) => each.stripBatch);
+  const near = closestWord(id, ids);
+  const meant = near === undefined ? "" : ` (did you mean ${JSON.stringify(near)}?)`;
+  const list = ids.length === 0 ? "none is registered" : `registered: ${ids.join(", ")}`;
+  const at = strip?.source ? `${strip.source.file} line ${strip.source.line}` : `strips[${row}]`;
+  const advice = `register the batch with its reference reading and correction; ${list}${meant}`;
+  return new InputError(where, `${at}: stripBatch`, id, advice);
+}
