@@ -44,7 +44,8 @@ export function typedModule(cells: readonly CodeCell[], resolve = keepName): Cel
   const builder = moduleBuilder(resolve);
   for (const cell of cells) {
     const expected = cell.tags.includes(EXPECTED);
-    if (expected) builder.add("try {");
+    // A cell may end without a semicolon; the next must not be read as going on with it.
+    builder.add(expected ? "; try {" : ";");
     builder.addCell(cell, false);
     if (expected) builder.add("} catch {}");
     if (cell.tags.includes("parameters")) {

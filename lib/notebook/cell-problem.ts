@@ -18,8 +18,13 @@ export class NotebookError extends Error {
   /** Stack of the cell's own error, for those who ask for it. */
   readonly trace: string | undefined;
 
-  constructor(file: string, problems: readonly CellProblem[], trace?: string) {
-    super(`${file}\n${problems.map(problemText).join("\n")}`);
+  constructor(
+    file: string,
+    what: "cannot be run" | "stopped" | "has faults",
+    problems: readonly CellProblem[],
+    trace?: string,
+  ) {
+    super(`${file} ${what}\n${problems.map(problemText).join("\n")}`);
     this.name = "NotebookError";
     this.file = file;
     this.problems = problems;
@@ -31,7 +36,7 @@ export class NotebookError extends Error {
 export function problemText(problem: CellProblem): string {
   const { cell, title, line, code, message } = problem;
   const place = line > 0 ? `, line ${line}` : "";
-  const where = `  cell ${cell} (${title})${place}`;
+  const where = cell > 0 ? `  cell ${cell} (${title})${place}` : `  ${title}${place}`;
   const shownCode = line > 0 && code.trim() !== "" ? [`    ${code.trim()}`] : [];
   return [where, ...shownCode, `  ${message.replaceAll("\n", "\n  ")}`].join("\n");
 }

@@ -7,7 +7,10 @@ import { optionalPackage } from "./optional-package.ts";
 export interface CodeCell {
   /** Index among all cells of the notebook. */
   readonly index: number;
-  /** Number among the code cells that hold code: Jupyter's `[n]`. */
+  /**
+   * Number among the code cells that hold code: Jupyter's `[n]`. An `injected-parameters` cell has
+   * 0, so that the others keep the numbers they have without it.
+   */
   readonly number: number;
   readonly title: string;
   readonly tags: readonly string[];
@@ -26,7 +29,8 @@ export async function codeCells(notebook: Notebook): Promise<{
   const problems: CellProblem[] = [];
   notebook.cells.forEach((cell, index) => {
     if (!holdsCode(cell)) return;
-    const number = cells.length + 1;
+    const injected = tagsOf(cell).includes("injected-parameters");
+    const number = injected ? 0 : cells.filter((each) => each.number > 0).length + 1;
     const title = titleOf(notebook, index);
     const { source } = cell;
     const parsed = parseSync("cell.ts", source, { lang: "ts", sourceType: "module" });

@@ -5,6 +5,7 @@ import { codeCells } from "./code-cells.ts";
 import { type OptionRule, optionsHelp, parseCommandLine } from "./command-line.ts";
 import { lintCells } from "./lint-cells.ts";
 import { parseNotebook } from "./notebook-file.ts";
+import { requirePackages } from "./optional-package.ts";
 import { parametersOf } from "./parameters.ts";
 import { requireNotebooks, type Say } from "./terminal.ts";
 import { notebookFormatProblems } from "./validate-notebook.ts";
@@ -25,6 +26,7 @@ export async function commandCheck(words: readonly string[], say: Say): Promise<
   const { paths, options } = parseCommandLine("check", words, OPTIONS);
   if (options.has("help")) return say(CHECK_HELP);
   requireNotebooks("check", paths);
+  requirePackages(["ajv", "oxc-parser", "typescript"]);
   const types = await checkNotebookTypes(paths);
   const faulty: NotebookError[] = [];
   for (const [i, file] of paths.entries()) {
@@ -36,7 +38,7 @@ export async function commandCheck(words: readonly string[], say: Say): Promise<
     const rules = problems.length > 0 ? [] : [...lintCells(cells), ...parametersOf(cells).problems];
     const all = [...format, ...rules, ...(types[i]?.problems ?? [])];
     if (all.length === 0) say(`${file}: nothing wrong`);
-    else faulty.push(new NotebookError(file, all));
+    else faulty.push(new NotebookError(file, "has faults", all));
   }
   if (faulty.length === 1) throw faulty[0];
   if (faulty.length > 1) throw new AggregateError(faulty, `${faulty.length} notebooks have faults`);

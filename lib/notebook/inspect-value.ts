@@ -1,4 +1,4 @@
-const LINE_WIDTH = 88;
+const LINE_WIDTH = 78;
 const MOST_ITEMS = 100;
 const DEEPEST = 6;
 /** Digits shown of a number: enough for any laboratory, few enough to hide 0.1 + 0.2. */

@@ -9,7 +9,7 @@ export async function collectOutputs(
   events: readonly RunEvent[],
 ): Promise<ReadonlyMap<number, readonly Output[]>> {
   const byCell = new Map<number, Output[]>();
-  let cell = 1;
+  let cell = 0;
   for (const event of events) {
     if (event.type === "begin") cell = event.cell;
     const outputs = byCell.get(cell) ?? [];

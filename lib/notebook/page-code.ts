@@ -39,7 +39,12 @@ function paint(painter: HighlighterCore, code: string, language: string): string
 }
 
 function painted(painter: HighlighterCore, code: string, language: string): string {
-  const { tokens } = painter.codeToTokens(code, { lang: language, theme: "page" });
+  const { tokens } = painter.codeToTokens(code, {
+    lang: language,
+    theme: "page",
+    // Without this a line that takes long on a busy machine would stay uncoloured.
+    tokenizeTimeLimit: 0,
+  });
   const lines = tokens.map((line) =>
     line
       .map(({ content, color }) => {

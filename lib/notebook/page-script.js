@@ -53,7 +53,8 @@
     return copy;
   };
 
-  const wrapped = (text, width, size) => {
+  const wrapped = (written, width, size) => {
+    const text = Array.isArray(written) ? written.join(" ") : written;
     if (typeof text !== "string") return text;
     const most = Math.max(12, Math.floor(width / (size * 0.54)));
     if (text.length <= most) return text;
@@ -70,7 +71,7 @@
   const fitted = (view, available) => {
     const copy = { ...view };
     const width = typeof copy.width === "number" ? copy.width : available;
-    if (typeof copy.title === "string") copy.title = wrapped(copy.title, available - 20, 15);
+    if (copy.title && !isObject(copy.title)) copy.title = wrapped(copy.title, available - 20, 15);
     else if (isObject(copy.title)) {
       const { text, subtitle } = copy.title;
       copy.title = { ...copy.title, text: wrapped(text, available - 20, 15) };

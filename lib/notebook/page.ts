@@ -4,6 +4,7 @@ import { dirname, resolve } from "node:path";
 import { escapeHtml } from "./escape-html.ts";
 import { packageFile } from "./installation.ts";
 import { type Cell, type Notebook, tagsOf } from "./notebook-file.ts";
+import { requirePackages } from "./optional-package.ts";
 import { pageAddress } from "./page-address.ts";
 import { codePainter } from "./page-code.ts";
 import { pageLibraries } from "./page-libraries.ts";
@@ -29,6 +30,7 @@ export async function notebookPage(
   file: string,
   pageFolder: string,
 ): Promise<Page> {
+  requirePackages(["katex", "markdown-it", "shiki"]);
   const faults: string[] = [];
   const fault = (message: string) => faults.push(message);
   const folders = { notebookFolder: dirname(resolve(file)), pageFolder: resolve(pageFolder) };

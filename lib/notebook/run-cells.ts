@@ -1,11 +1,12 @@
 import { spawn } from "node:child_process";
 import { rm, writeFile } from "node:fs/promises";
+import { createRequire } from "node:module";
 import { dirname, join } from "node:path";
 import type { Readable } from "node:stream";
+import { pathToFileURL } from "node:url";
 import { type CellModule, runningModule } from "./cell-module.ts";
 import type { CodeCell } from "./code-cells.ts";
 import { IN_SOURCES, packageFile, packageResolver } from "./installation.ts";
-import { optionalPackage } from "./optional-package.ts";
 import type { Failure, RunEvent } from "./run-events.ts";
 
 /** Everything a run told, and how it ended. */
@@ -30,7 +31,7 @@ export async function runCells(
   const module = runningModule(cells, packageResolver(folder));
   const unique = `${process.pid}-${Math.random().toString(36).slice(2, 8)}`;
   const modulePath = join(folder, `.wetside-run-${unique}.ts`);
-  const tsx = await optionalPackage("tsx", async () => import.meta.resolve("tsx"));
+  const tsx = pathToFileURL(createRequire(import.meta.url).resolve("tsx")).href;
   const entry = packageFile(IN_SOURCES ? "cell-process.ts" : "cell-process.js");
   const conditions = IN_SOURCES ? ["--conditions=wetside-source"] : [];
   const args = ["--no-warnings", ...conditions, "--import", tsx, entry, modulePath];

@@ -6,6 +6,7 @@ import { failureProblem } from "./failure-problem.ts";
 import { injectSettings } from "./inject.ts";
 import { lintCells } from "./lint-cells.ts";
 import { type Cell, type Notebook, type Output, parseNotebook } from "./notebook-file.ts";
+import { requirePackages } from "./optional-package.ts";
 import { collectOutputs } from "./outputs.ts";
 import { parametersOf } from "./parameters.ts";
 import { runCells } from "./run-cells.ts";
@@ -46,6 +47,7 @@ const TIMEOUT_SECONDS = 300;
  */
 export async function runNotebook(options: RunOptions): Promise<RunResult> {
   const { file, settings = new Map(), timeoutSeconds = TIMEOUT_SECONDS } = options;
+  requirePackages(["oxc-parser", "tsx"]);
   const path = resolve(file);
   const source = parseNotebook(file, await readFile(path, "utf8"));
   const notes: string[] = [];
@@ -56,7 +58,7 @@ export async function runNotebook(options: RunOptions): Promise<RunResult> {
   const { cells } = await checkedCells(file, notebook);
   const run = await runCells(path, cells, timeoutSeconds, options.onAnnounce);
   if (run.failure !== undefined) {
-    throw new NotebookError(file, [failureProblem(run)], run.failure.stack);
+    throw new NotebookError(file, "stopped", [failureProblem(run)], run.failure.stack);
   }
   const outputs = await collectOutputs(run.events);
   const results = notebook.cells.map((cell, index) => withOutputs(cell, index, cells, outputs));
@@ -73,9 +75,9 @@ export async function runNotebook(options: RunOptions): Promise<RunResult> {
 
 async function checkedCells(file: string, notebook: Notebook) {
   const { cells, problems } = await codeCells(notebook);
-  if (problems.length > 0) throw new NotebookError(file, problems);
+  if (problems.length > 0) throw new NotebookError(file, "cannot be run", problems);
   const found = [...lintCells(cells), ...parametersOf(cells).problems];
-  if (found.length > 0) throw new NotebookError(file, found);
+  if (found.length > 0) throw new NotebookError(file, "cannot be run", found);
   return { cells };
 }
 
@@ -89,7 +91,8 @@ function withOutputs(
   const number = cells.find((each) => each.index === index)?.number;
   if (!holdsCode(cell) || number === undefined)
     return { ...cell, execution_count: null, outputs: [] };
-  return { ...cell, execution_count: number, outputs: outputs.get(number) ?? [] };
+  const count = number === 0 ? null : number;
+  return { ...cell, execution_count: count, outputs: outputs.get(number) ?? [] };
 }
 
 /** Name of a notebook without folder and ending: what its outputs are filed under. */

@@ -5,6 +5,8 @@ import { optionalPackage } from "./optional-package.ts";
  * estimate of text widths on every machine, so that the same figure gives the same bytes.
  */
 export async function vegaLiteSvg(specification: unknown): Promise<string> {
+  // Dates without a time zone are drawn as they are written, wherever this runs.
+  process.env.TZ = "UTC";
   const vega = await optionalPackage("vega", () => import("vega"));
   const { compile } = await optionalPackage("vega-lite", () => import("vega-lite"));
   const metrics = (vega as unknown as { textMetrics: { canvas(use: boolean): void } }).textMetrics;
