@@ -2,7 +2,21 @@
  * What happens at Pellow Street in the ninety days, and when. Everything here is invented.
  * The faults are told in ../hidden-faults.md and nowhere else.
  */
-export const SEED = 20260814;
+const SEED = 20260814;
+
+/**
+ * One stream of random numbers for each log, so that a change to one leaves the others as they are.
+ * Those of the strips were chosen among a dozen so that the last morning makes a call to think
+ * about: film just beyond an action limit, paper quiet.
+ */
+export const STREAMS = {
+  production: SEED + 1,
+  pumps: SEED + 2,
+  temperatures: SEED + 3,
+  stripTimes: { film: SEED + 4, paper: SEED + 5 },
+  strips: { film: SEED + 56, paper: SEED + 147 },
+  remakes: SEED + 8,
+} as const;
 export const FIRST_DAY = "2026-05-17";
 export const TODAY = "2026-08-14";
 

@@ -1,7 +1,7 @@
 import { seededRandom } from "../../../lib/numerics/index.ts";
 import type { ProductionRow } from "../../../lib/records/index.ts";
 import { weekday } from "./days.ts";
-import { CONTAMINATION, SEED } from "./plan.ts";
+import { CONTAMINATION, STREAMS } from "./plan.ts";
 
 type Share = readonly (readonly [format: string, part: number])[];
 
@@ -22,7 +22,7 @@ const PAPER: Share = [
 
 /** Rolls and prints of each format on each day; the season grows towards August. */
 export function makeProduction(days: readonly string[]): readonly ProductionRow[] {
-  const { normal } = seededRandom(SEED + 1);
+  const { normal } = seededRandom(STREAMS.production);
   return days.flatMap((date, at) => {
     const season = 0.88 + (0.3 * at) / days.length;
     const usual = ROLLS_A_DAY * (WEEK[weekday(date)] ?? 1) * season;

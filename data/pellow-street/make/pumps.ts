@@ -3,7 +3,7 @@ import type { ProductionRow, PumpReading } from "../../../lib/records/index.ts";
 import { areaOf } from "./areas.ts";
 import { clock } from "./days.ts";
 import { lab } from "./lab.ts";
-import { COUNTER_RESET, CYLINDER_DAYS, CYLINDER_STROKES, PUMP_FAULT, SEED } from "./plan.ts";
+import { COUNTER_RESET, CYLINDER_DAYS, CYLINDER_STROKES, PUMP_FAULT, STREAMS } from "./plan.ts";
 
 /** Each stroke's volume wanders a little; the level of a replenisher tank is read to 50 mL. */
 const STROKE_SD = 0.004;
@@ -22,7 +22,7 @@ export function makePumping(
   days: readonly string[],
   production: readonly ProductionRow[],
 ): Pumping {
-  const { normal, integer } = seededRandom(SEED + 2);
+  const { normal, integer } = seededRandom(STREAMS.pumps);
   const counters = new Map<string, number>(lab.pumps.map((p) => [p.id, p.firstCounterStrokes]));
   const deliveredMl = new Map(lab.pumps.map((p) => [p.id, new Map<string, number>()]));
   const slips = new Map<string, number>();

@@ -1,6 +1,6 @@
 import { seededRandom } from "../../../lib/numerics/index.ts";
 import type { ProductionRow, RemakesDay } from "../../../lib/records/index.ts";
-import { HEATER_FAULT, PUMP_FAULT, SEED } from "./plan.ts";
+import { HEATER_FAULT, PUMP_FAULT, STREAMS } from "./plan.ts";
 
 /** Share of prints made again for each reason on an ordinary day. */
 const USUAL = { tooBright: 0.008, tooDim: 0.009, unsharp: 0.004, colour: 0.007, marks: 0.005 };
@@ -12,7 +12,7 @@ export function makeRemakes(
   days: readonly string[],
   production: readonly ProductionRow[],
 ): readonly RemakesDay[] {
-  const { normal, uniform } = seededRandom(SEED + 8);
+  const { normal, uniform } = seededRandom(STREAMS.remakes);
   return days.map((date) => {
     const printsMade = production
       .filter((row) => row.date === date && row.process === "colour-paper")

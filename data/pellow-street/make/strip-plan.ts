@@ -1,7 +1,7 @@
 import { seededRandom } from "../../../lib/numerics/index.ts";
 import { clock, weekday } from "./days.ts";
 import type { Line } from "./lab.ts";
-import { CONTAMINATION, CROSSOVERS, FALSE_ALARMS, SEED, TODAY } from "./plan.ts";
+import { CONTAMINATION, CROSSOVERS, FALSE_ALARMS, STREAMS, TODAY } from "./plan.ts";
 
 /** A strip to be run. */
 export interface PlannedStrip {
@@ -22,7 +22,7 @@ const EVENING = "17:25";
  * two after a fresh bath.
  */
 export function planStrips(line: Line, days: readonly string[]): readonly PlannedStrip[] {
-  const { integer } = seededRandom(SEED + (line === "film" ? 4 : 5));
+  const { integer } = seededRandom(STREAMS.stripTimes[line]);
   const crossover: readonly string[] = CROSSOVERS[line];
   const changed = crossover[0] ?? TODAY;
   const lastPair = crossover[crossover.length - 1] ?? TODAY;

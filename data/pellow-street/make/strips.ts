@@ -3,7 +3,7 @@ import { type RandomStream, seededRandom } from "../../../lib/numerics/index.ts"
 import { madeBatches } from "./batches.ts";
 import { contaminated, type Effect, effects, lightStruck, readWet } from "./effects.ts";
 import { type Line, lab } from "./lab.ts";
-import { SEED } from "./plan.ts";
+import { STREAMS } from "./plan.ts";
 import type { PlannedStrip } from "./strip-plan.ts";
 
 /** What the bath was like on the morning of a day. */
@@ -30,7 +30,7 @@ export function makeStrips(
   planned: readonly PlannedStrip[],
   stateOn: (day: string) => BathState,
 ): readonly Strip[] {
-  const random = seededRandom(SEED + (line === "film" ? 56 : 57));
+  const random = seededRandom(STREAMS.strips[line]);
   const process = line === "film" ? "colour-negative" : "colour-paper";
   let wander = 0;
   let lastDay = "";

@@ -2,7 +2,7 @@ import { seededRandom } from "../../../lib/numerics/index.ts";
 import type { BathTemperature } from "../../../lib/records/index.ts";
 import { clock, weekday } from "./days.ts";
 import { lab } from "./lab.ts";
-import { HEATER_FAULT, SEED, TODAY } from "./plan.ts";
+import { HEATER_FAULT, STREAMS, TODAY } from "./plan.ts";
 
 const CONTROLLER_TIMES = ["07:00", "12:00", "16:30"] as const;
 const DEVELOPER_SD_C = 0.05;
@@ -21,7 +21,7 @@ export interface Heating {
  * developers every morning and into the other baths on Mondays.
  */
 export function makeHeating(days: readonly string[]): Heating {
-  const { normal, integer } = seededRandom(SEED + 3);
+  const { normal, integer } = seededRandom(STREAMS.temperatures);
   const readings: BathTemperature[] = [];
   const places = lab.lines.flatMap((line) => [...line.baths, line.dryer]);
   const trueOffsetC = new Map(places.map(({ id }) => [id, new Map<string, number>()]));
