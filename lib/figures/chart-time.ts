@@ -106,6 +106,12 @@ export function timeChannel(axis: TimeAxis, drawn: boolean): JsonObject {
   };
 }
 
+/** Decimals that densities are read to: two, or three if any of them has a third. */
+export function densityDigits(densities: readonly number[]): 2 | 3 {
+  const HAIR = 1e-6;
+  return densities.every((v) => Math.abs(v * 100 - Math.round(v * 100)) < HAIR) ? 2 : 3;
+}
+
 /** "+0.04", "−0.04", "0.00". */
 export function signed(v: number, digits = 2): string {
   const text = Math.abs(v).toFixed(digits);

@@ -44,7 +44,7 @@ export function controlChartKey(panels: readonly Panel[]): JsonObject {
     marks.push({ label: "new batch of strips", line, upright: true });
   }
   if (panels.some(({ bands }) => bands.length > 0)) {
-    marks.push({ label: "day that does not count", band: palette.band });
+    marks.push({ label: "marked day, named above", band: palette.band });
   }
   const perColour = channels.map((c) => points.filter((point) => point.channel === c).length);
   if (manyReadings(Math.max(...perColour) / panels.length)) {

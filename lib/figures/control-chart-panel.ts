@@ -1,7 +1,7 @@
 import type { ParameterSeries, ProcessLimit } from "../control/index.ts";
 import { InputError } from "../input/index.ts";
 import type { Emphasis, Panel, PanelLine, PanelPoint } from "./chart-panel.ts";
-import { chartTime, minuteText, signed } from "./chart-time.ts";
+import { chartTime, densityDigits, minuteText, signed } from "./chart-time.ts";
 
 const NO_LIMIT: Pick<ProcessLimit, "lower" | "upper"> = { lower: null, upper: null };
 /** Far finer than a density reading, coarser than the rounding of a difference of two. */
@@ -32,6 +32,7 @@ export function controlChartPanel(
 export function pointsOf(series: ParameterSeries, repeats: ReadonlySet<string>): PanelPoint[] {
   const channel = series.colour ?? "neutral";
   const named = series.colour === null ? series.name : `${series.name} ${series.colour}`;
+  const digits = densityDigits(series.deviations);
   return series.takenAt.map((time, i) => {
     const v = series.deviations[i];
     if (v === undefined || !Number.isFinite(v)) {
@@ -42,7 +43,7 @@ export function pointsOf(series: ParameterSeries, repeats: ReadonlySet<string>):
     const emphasis = beyondProcess(series, v);
     const repeat = repeats.has(time);
     const beyond = emphasis === undefined ? "" : `, beyond the ${emphasis} limit`;
-    const text = `${minuteText(t)}: ${named} ${signed(v)}${beyond}${repeat ? ", repeat" : ""}`;
+    const text = `${minuteText(t)}: ${named} ${signed(v, digits)}${beyond}${repeat ? ", repeat" : ""}`;
     return { t, v, channel, emphasis, repeat, text };
   });
 }

@@ -29,7 +29,7 @@ export function controlChartText(
       : `${readings(control.length)} beyond a control limit of the process${listed}: ${named.join("; ")}.`,
     `${readings(action)} beyond an action limit of the process but within its control limit.`,
     ...changes.map(({ t, label }) => `${dayText(t)}: ${label}.`),
-    ...bands.map(({ from, label }) => `${dayText(from)}: ${label ?? ""}; does not count.`),
+    ...bands.map(({ from, label }) => `${dayText(from)}, marked: ${label ?? ""}.`),
   ].join(" ");
 }
 

@@ -7,6 +7,7 @@ import { controlChartKey } from "./control-chart-key.ts";
 import { controlChartPanel } from "./control-chart-panel.ts";
 import { controlChartText } from "./control-chart-text.ts";
 import { type VegaLiteFigure, vegaLiteFigure } from "./figure.ts";
+import { batchChangesOf, during } from "./series-parts.ts";
 
 /** What a control chart is drawn from. */
 export interface ControlChartOptions {
@@ -15,7 +16,7 @@ export interface ControlChartOptions {
   readonly series: readonly ParameterSeries[];
   /** Times at which a repeat strip was run, as in `takenAt`; those readings are ringed. */
   readonly repeats?: readonly string[];
-  /** Days that do not count (contaminated, stopped): a grey band from `time` to `until`. */
+  /** Days worth a mark (contaminated, line held): a grey band from `time` to `until`, named above. */
   readonly flagged?: readonly ChartEvent[];
   /** Draw from this local time on. */
   readonly from?: string;
@@ -81,50 +82,6 @@ export function controlChartFigure(options: ControlChartOptions): VegaLiteFigure
     description: controlChartText(series, panels, changes, bands),
     specification: { vconcat: [controlChartKey(panels), ...views], spacing: 14 },
   });
-}
-
-/** The readings of a series between two local times, with its batch changes. */
-export function during(series: ParameterSeries, from?: string, to?: string): ParameterSeries {
-  if (from === undefined && to === undefined) return series;
-  const kept = series.takenAt.flatMap((time, i) => {
-    const late = to !== undefined && time > (to.length === 10 ? `${to}T99` : to);
-    return (from !== undefined && time < from) || late ? [] : [i];
-  });
-  const pick = <T>(values: readonly T[]) => kept.flatMap((i) => values.slice(i, i + 1));
-  const first = kept[0] ?? 0;
-  return {
-    ...series,
-    rows: pick(series.rows),
-    takenAt: pick(series.takenAt),
-    deviations: pick(series.deviations),
-    batchChanges: series.batchChanges
-      .filter(({ at }) => at > first && at < first + kept.length)
-      .map((change) => ({ ...change, at: change.at - first })),
-    gaps: series.gaps
-      .filter((at) => at >= first && at < first + kept.length)
-      .map((at) => at - first),
-  };
-}
-
-/** Batch changes, each once, half-way between the strips before and after it. */
-export function batchChangesOf(
-  series: readonly ParameterSeries[],
-): readonly { readonly t: number; readonly label: string }[] {
-  const found = new Map<string, number>();
-  for (const { batchChanges, takenAt } of series) {
-    for (const { at, from, to, crossover } of batchChanges) {
-      const words = crossover ? "" : " (no crossover)";
-      const label = `batch ${from} → ${to}${words}`;
-      const after = chartTime("controlChartFigure", "takenAt", takenAt[at] ?? "");
-      const before = chartTime(
-        "controlChartFigure",
-        "takenAt",
-        takenAt[at - 1] ?? takenAt[at] ?? "",
-      );
-      if (!found.has(label)) found.set(label, (before + after) / 2);
-    }
-  }
-  return [...found].map(([label, t]) => ({ t, label }));
 }
 
 function bandsOf(where: string, flagged: readonly ChartEvent[], axis: TimeAxis): PanelBand[] {

@@ -1,9 +1,9 @@
 import type { ParameterSeries, ProcessLimit } from "../control/index.ts";
 import { InputError } from "../input/index.ts";
-import { chartTime, dayText, signed } from "./chart-time.ts";
-import { batchChangesOf } from "./control-chart.ts";
+import { chartTime, dayText, densityDigits, signed } from "./chart-time.ts";
 import { beyondProcess } from "./control-chart-panel.ts";
 import { type JsonObject, type PlotlyFigure, plotlyFigure } from "./figure.ts";
+import { batchChangesOf } from "./series-parts.ts";
 import { lineStyles, palette } from "./theme.ts";
 
 const dashes = { red: "solid", green: "dash", blue: "dot", neutral: "solid" } as const;
@@ -91,6 +91,7 @@ function axisName(letter: "y", i: number): string {
 function trace(one: ParameterSeries, yaxis: string, showlegend: boolean): JsonObject {
   const channel = one.colour ?? "neutral";
   const { colour } = palette.channels[channel];
+  const digits = densityDigits(one.deviations);
   const name = one.colour ?? "all colours";
   return {
     type: "scatter",
@@ -105,7 +106,7 @@ function trace(one: ParameterSeries, yaxis: string, showlegend: boolean): JsonOb
     marker: { size: 5, symbol: symbols[channel], color: colour },
     text: one.deviations.map((v) => {
       const limit = beyondProcess(one, v);
-      return `${one.name} ${one.colour ?? ""} ${signed(v)}${limit === undefined ? "" : `, beyond the ${limit} limit`}`;
+      return `${one.name} ${one.colour ?? ""} ${signed(v, digits)}${limit === undefined ? "" : `, beyond the ${limit} limit`}`;
     }),
     hovertemplate: "%{x|%e %b %Y %H:%M}<br>%{text}<extra></extra>",
   };

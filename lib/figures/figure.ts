@@ -107,7 +107,17 @@ export function plotlyFigure(options: {
   });
 }
 
-/** Gives an object the hidden method by which a notebook shows it. */
+/**
+ * Gives an object the hidden method by which a notebook shows it: `Symbol.for("Jupyter.display")`,
+ * not enumerable, so that the object stays plain data for JSON and for comparison.
+ *
+ * @param value any object that is not frozen
+ * @param bundle what is shown, by media type; always with `text/plain`
+ * @returns the same object
+ *
+ * @example
+ * JSON.stringify(displayedAs({ litres: 2 }, { "text/plain": "2 L" })) // => "{\"litres\":2}"
+ */
 export function displayedAs<T extends object>(value: T, bundle: DisplayBundle): T {
   return Object.defineProperty(value, DISPLAY, { value: () => bundle, enumerable: false });
 }

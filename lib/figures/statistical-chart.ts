@@ -5,7 +5,7 @@ import { batchRule } from "./chart-layers.ts";
 import type { Panel, PanelBand } from "./chart-panel.ts";
 import { emphasised } from "./chart-points.ts";
 import { chartTime, type TimeAxis, timeAxis } from "./chart-time.ts";
-import { batchChangesOf } from "./control-chart.ts";
+import { batchChangesOf } from "./series-parts.ts";
 import { type FigureChannel, lineStyles, palette } from "./theme.ts";
 
 /** A series on its time axis, for a chart with statistical limits. */

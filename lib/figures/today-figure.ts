@@ -1,11 +1,12 @@
 import type { ParameterSeries } from "../control/index.ts";
 import { InputError } from "../input/index.ts";
 import { keyView } from "./chart-key.ts";
-import { chartTime, minuteText, signed } from "./chart-time.ts";
+import { chartTime, densityDigits, minuteText, signed } from "./chart-time.ts";
 import { beyondProcess } from "./control-chart-panel.ts";
 import { type VegaLiteFigure, vegaLiteFigure } from "./figure.ts";
 import { figureWidth } from "./theme.ts";
-import { todayKey, todayView } from "./today-view.ts";
+import { todayKey } from "./today-key.ts";
+import { todayView } from "./today-view.ts";
 
 /** One row: a parameter in one colour, then and now. */
 export interface TodayRow {
@@ -54,6 +55,9 @@ export function todayFigure(options: {
       "write the time of a strip of the series, as in takenAt",
     );
   }
+  const compared = before === undefined ? [now] : [now, before];
+  const shown = series.flatMap((one) => compared.flatMap((time) => deviationAt(one, time) ?? []));
+  const digits = densityDigits(shown);
   const rows = series.map((one): TodayRow => {
     return { series: one, now: deviationAt(one, now), before: deviationAt(one, before) };
   });
@@ -62,11 +66,11 @@ export function todayFigure(options: {
     before === undefined ? undefined : minuteText(chartTime(where, "before", before));
   return vegaLiteFigure({
     title: options.title,
-    description: todayText(rows, nowText, beforeText),
+    description: todayText(rows, digits, nowText, beforeText),
     specification: {
       vconcat: [
         keyView(todayKey(rows, nowText, beforeText), figureWidth.plot + 130),
-        todayView(rows, beforeText !== undefined),
+        todayView(rows, digits, beforeText !== undefined),
       ],
       spacing: 10,
     },
@@ -78,15 +82,20 @@ function deviationAt({ takenAt, deviations }: ParameterSeries, time?: string): n
   return at < 0 ? undefined : deviations[at];
 }
 
-function todayText(rows: readonly TodayRow[], now: string, before: string | undefined): string {
+function todayText(
+  rows: readonly TodayRow[],
+  digits: number,
+  now: string,
+  before: string | undefined,
+): string {
   const words = rows.map((row) => {
     const { name, colour } = row.series;
     const named = colour === null ? name : `${name} ${colour}`;
     if (row.now === undefined) return `${named} not read`;
     const limit = beyondProcess(row.series, row.now);
     const beyond = limit === undefined ? "" : ` (beyond the ${limit} limit)`;
-    const was = row.before === undefined ? "" : `, before ${signed(row.before)}`;
-    return `${named} ${signed(row.now)}${beyond}${was}`;
+    const was = row.before === undefined ? "" : `, before ${signed(row.before, digits)}`;
+    return `${named} ${signed(row.now, digits)}${beyond}${was}`;
   });
   const compared = before === undefined ? "" : ` and, before it, the strip of ${before}`;
   return `Deviations from aim in density of the strip of ${now}${compared}, against the process's limits: ${words.join("; ")}.`;

@@ -1,4 +1,3 @@
-import type { KeyItem } from "./chart-key.ts";
 import { emphasised } from "./chart-points.ts";
 import { signed } from "./chart-time.ts";
 import { beyondProcess } from "./control-chart-panel.ts";
@@ -22,7 +21,11 @@ function unitOf({ series: { limits } }: TodayRow, v: number): number | undefined
 }
 
 /** The dot rows, grouped by parameter, on the scale of the action limit. */
-export function todayView(rows: readonly TodayRow[], compared: boolean): JsonObject {
+export function todayView(
+  rows: readonly TodayRow[],
+  digits: number,
+  compared: boolean,
+): JsonObject {
   const groups = [...new Set(rows.map(({ series }) => series.parameter))];
   const behind: JsonObject[] = [];
   const above: JsonObject[] = [];
@@ -40,7 +43,7 @@ export function todayView(rows: readonly TodayRow[], compared: boolean): JsonObj
       const name = row.series.colour ?? "all colours";
       behind.push(guide(middle));
       above.push(label(name, -10, middle, "right", palette.channels[channel].colour));
-      above.push(...dotLayers(row, middle), ...numbers(row, middle, compared));
+      above.push(...dotLayers(row, middle), ...numbers(row, middle, digits, compared));
       y += ROW;
     }
     y += GAP;
@@ -116,8 +119,8 @@ function dotLayers(row: TodayRow, y: number): JsonObject[] {
   return layers;
 }
 
-function numbers(row: TodayRow, y: number, compared: boolean): JsonObject[] {
-  const text = (v: number | undefined) => (v === undefined ? "–" : signed(v));
+function numbers(row: TodayRow, y: number, digits: number, compared: boolean): JsonObject[] {
+  const text = (v: number | undefined) => (v === undefined ? "–" : signed(v, digits));
   const limit = row.now === undefined ? undefined : beyondProcess(row.series, row.now);
   const weight = limit === undefined ? 400 : 700;
   const right = figureWidth.plot;
@@ -144,24 +147,4 @@ function label(
 ): JsonObject {
   const mark = { type: "text", text, align, baseline: "middle", color, fontWeight };
   return { data: NO_DATA, mark, encoding: { x: { value: x }, y: { value: y } } };
-}
-
-/** The key: the two strips and the limits. */
-export function todayKey(
-  rows: readonly TodayRow[],
-  now: string,
-  before: string | undefined,
-): KeyItem[] {
-  const grey = "#555555";
-  const hollow = { shape: "circle", filled: true, fill: "white", stroke: grey, size: 42 };
-  const out = rows.some((row) => row.now !== undefined && beyondProcess(row.series, row.now));
-  return [
-    { label: `strip of ${now}`, marker: { shape: "circle", filled: true, color: grey, size: 60 } },
-    ...(before === undefined ? [] : [{ label: `strip of ${before}`, marker: hollow }]),
-    { label: "process action limit", line: lineStyles.action, upright: true, newRow: true },
-    { label: "process control limit", line: lineStyles.control, upright: true },
-    ...(out
-      ? [{ label: "beyond a limit", marker: { shape: "circle", ...emphasised("control", grey) } }]
-      : []),
-  ];
 }

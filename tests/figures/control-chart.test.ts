@@ -85,14 +85,25 @@ describe("controlChartFigure", () => {
     expect(labels).toHaveLength(1);
   });
 
+  it("takes strips run beside the old batch for one change, where the new batch stays", () => {
+    const change = (at: number, from: string, to: string) => ({ at, from, to, crossover: true });
+    const batchChanges = [change(1, "41", "42"), change(2, "42", "41"), change(4, "41", "42")];
+    const figure = controlChartFigure({
+      title,
+      series: [seriesOf([0, 0, 0, 0, 0], { batchChanges })],
+    });
+    expect(figure.description).toContain("5 Mar 2026: batch 41 → 42.");
+    expect(figure.description).not.toContain("42 → 41");
+  });
+
   it("rings repeats and shades days that do not count", async () => {
     const flagged = [{ time: "2026-03-02", label: "developer contaminated" }];
     const series = wholeLine(10);
     const figure = controlChartFigure({ title, series, repeats: [timeOf(3)], flagged });
-    expect(figure.description).toContain("2 Mar 2026: developer contaminated; does not count.");
+    expect(figure.description).toContain("2 Mar 2026, marked: developer contaminated.");
     const texts = marksOf(figure.specification).map(({ text }) => text);
     expect(texts).toContain("repeat strip");
-    expect(texts).toContain("day that does not count");
+    expect(texts).toContain("marked day, named above");
     expect((await drawn(figure)).warnings).toEqual([]);
   });
 
