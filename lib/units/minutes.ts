@@ -1,5 +1,9 @@
 import { InputError, requireNumber } from "../input/index.ts";
 
+/** Two thousand years; a longer time is a slip of the pen. */
+const LONGEST_MIN = 1e9;
+const BOUNDS = { min: 0, max: LONGEST_MIN, unit: "min" };
+
 const CLOCK = /^(?:(\d+):)?(\d+):(\d{2})$/;
 const WORDS =
   /^(?:(\d+(?:\.\d+)?)\s*(?:h|hr|hours?))?\s*(?:(\d+(?:\.\d+)?)\s*(?:min|mins|minutes?|m|′|'))?\s*(?:(\d+(?:\.\d+)?)\s*(?:s|sec|secs|seconds?|″|"))?$/;
@@ -8,7 +12,7 @@ const WORDS =
  * Minutes from a time as a person writes it.
  *
  * @param time `"9:30"` (minutes:seconds), `"1:05:00"` (hours:minutes:seconds), `"9 min 30 s"`,
- *   `"570 s"`, `"9.5 min"`, `"9"`, or a number of minutes; at least 0
+ *   `"570 s"`, `"9.5 min"`, `"9"`, or a number of minutes; from 0 to 1e9
  * @returns minutes as a decimal number
  * @throws InputError for text that can be read two ways, as `"9.30"` (refused with both), for 60 or
  *   more seconds after a colon, and for anything else that is not a time
@@ -20,11 +24,18 @@ const WORDS =
  */
 export function parseMinutes(time: string | number): number {
   const where = "parseMinutes";
-  if (typeof time === "number") return requireNumber(where, "time", time, { min: 0, unit: "min" });
+  if (typeof time === "number") return requireNumber(where, "time", time, BOUNDS);
   if (typeof time !== "string") {
     throw new InputError(where, "time", time, 'write "9:30", "9 min 30 s" or 9.5');
   }
   const text = time.trim().toLowerCase();
+  const minutes = minutesIn(time, text);
+  if (minutes === undefined) throw new InputError(where, "time", time, adviceFor(text));
+  if (minutes <= LONGEST_MIN) return minutes;
+  throw new InputError(where, "time", time, `write at most ${LONGEST_MIN} min`);
+}
+
+function minutesIn(time: string, text: string): number | undefined {
   const clock = CLOCK.exec(text);
   if (clock) return fromClock(time, clock);
   const words = WORDS.exec(text);
@@ -34,8 +45,7 @@ export function parseMinutes(time: string | number): number {
     );
     return (hours ?? 0) * 60 + (minutes ?? 0) + (seconds ?? 0) / 60;
   }
-  if (/^\d+$/.test(text)) return Number(text);
-  throw new InputError(where, "time", time, adviceFor(text));
+  return /^\d+$/.test(text) ? Number(text) : undefined;
 }
 
 function fromClock(time: string, parts: RegExpExecArray): number {
@@ -68,7 +78,7 @@ function adviceFor(text: string): string {
 /**
  * Minutes as a clock shows them: `m:ss`, or `h:mm:ss` from one hour on, to the nearest second.
  *
- * @param minutes at least 0
+ * @param minutes from 0 to 1e9
  * @returns text; `parseMinutes` reads it back
  * @throws InputError for a negative number or one that is not finite
  *
@@ -77,8 +87,7 @@ function adviceFor(text: string): string {
  * formatMinutes(65) // => "1:05:00"
  */
 export function formatMinutes(minutes: number): string {
-  const bounds = { min: 0, max: 1e9, unit: "min" };
-  const total = Math.round(requireNumber("formatMinutes", "minutes", minutes, bounds) * 60);
+  const total = Math.round(requireNumber("formatMinutes", "minutes", minutes, BOUNDS) * 60);
   const two = (value: number) => String(value).padStart(2, "0");
   const hours = Math.floor(total / 3600);
   const rest = total - hours * 3600;

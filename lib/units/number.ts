@@ -45,7 +45,7 @@ function adviceFor(text: string): string {
   if (fraction && Number(fraction[2]) !== 0) {
     return `write ${Number(fraction[1]) / Number(fraction[2])}`;
   }
-  const withUnit = /^([+-]?(?:\d+(?:\.\d+)?|\.\d+))\s*[^\d\s.,].*$/.exec(text);
+  const withUnit = /^([+-]?(?:\d+(?:\.\d+)?|\.\d+))\s*[^\d\s.,/].*$/.exec(text);
   if (withUnit) return `write the number alone, ${withUnit[1]}; the unit stands in the name`;
   return 'write digits with a decimal point, like "12.5"';
 }
