@@ -1,9 +1,9 @@
 import { closestWord, InputError } from "../input/index.ts";
 import { NotebookError } from "./cell-problem.ts";
 import { CHECK_HELP, commandCheck } from "./command-check.ts";
+import { commandMorning, MORNING_HELP } from "./command-morning.ts";
 import { commandPage, PAGE_HELP } from "./command-page.ts";
 import { commandRun, RUN_HELP } from "./command-run.ts";
-import { commandStart, START_HELP } from "./command-start.ts";
 import { commandStudent, STUDENT_HELP } from "./command-student.ts";
 import { MissingPackageError } from "./optional-package.ts";
 import type { Say } from "./terminal.ts";
@@ -11,9 +11,9 @@ import type { Say } from "./terminal.ts";
 type Command = (words: readonly string[], say: Say) => Promise<void>;
 
 const COMMANDS: Readonly<Record<string, { readonly act: Command; readonly help: string }>> = {
+  morning: { act: commandMorning, help: MORNING_HELP },
   run: { act: commandRun, help: RUN_HELP },
   page: { act: commandPage, help: PAGE_HELP },
-  start: { act: commandStart, help: START_HELP },
   check: { act: commandCheck, help: CHECK_HELP },
   student: { act: commandStudent, help: STUDENT_HELP },
 };

@@ -12,6 +12,12 @@ export const DISPLAY: symbol = Symbol.for("Jupyter.display");
  *
  * @returns the bundle, a promise of it if the value's own method gives one, or `undefined` for a
  *   value that shows nothing
+ * @throws TypeError if the value's own method gives no object
+ *
+ * @example
+ * displayBundle([1, 2]) // => { "text/plain": "[1, 2]" }
+ *
+ * Source: display protocol of Jupyter messaging 5.4 (MIME bundles); the symbol is that of the Deno kernel
  */
 export function displayBundle(
   value: unknown,

@@ -24,7 +24,25 @@ export function installedHost(): NotebookHost | undefined {
   return (globalThis as { [key: symbol]: NotebookHost | undefined })[HOST];
 }
 
-/** Makes `host` the one all cells use from now on. */
-export function installHost(host: NotebookHost): void {
+/**
+ * Makes `host` the one that all cells use from now on.
+ *
+ * @param host what a cell can ask of the place it runs in
+ * @returns a function that puts the former host back
+ *
+ * @example
+ * const heard: string[] = [];
+ * const restore = installHost({ show() {}, announce: (line) => heard.push(line), readBytes: async () => new Uint8Array(), saveText() {} });
+ * announce("film line: run");
+ * restore();
+ * heard // => ["film line: run"]
+ */
+export function installHost(host: NotebookHost): () => void {
+  const before = installedHost();
+  set(host);
+  return () => set(before);
+}
+
+function set(host: NotebookHost | undefined): void {
   (globalThis as { [key: symbol]: NotebookHost | undefined })[HOST] = host;
 }

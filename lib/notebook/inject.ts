@@ -1,6 +1,7 @@
 import { closestWord, InputError } from "../input/index.ts";
 import { type Cell, type Notebook, tagsOf } from "./notebook-file.ts";
-import { type Parameters, parseSetting } from "./parameters.ts";
+import type { Parameters } from "./parameters.ts";
+import { parseSetting } from "./setting.ts";
 
 const TAG = "injected-parameters";
 

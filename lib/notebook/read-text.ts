@@ -11,7 +11,9 @@ import { notebookHost } from "./default-host.ts";
  *   bytes are not UTF-8
  *
  * @example
- * typeof readText // => "function"
+ * const restore = installHost({ show() {}, announce() {}, readBytes: async () => new TextEncoder().encode("R,G,B"), saveText() {} });
+ * await readText("../data/strips.csv") // => "R,G,B"
+ * restore();
  */
 export async function readText(path: string): Promise<string> {
   if (typeof path !== "string" || path.trim() === "") {

@@ -10,7 +10,11 @@ import { notebookHost } from "./default-host.ts";
  * @throws InputError for a name with folders in it, or a value that JSON cannot hold
  *
  * @example
- * typeof saveJson // => "function"
+ * const kept: string[] = [];
+ * const restore = installHost({ show() {}, announce() {}, readBytes: async () => new Uint8Array(), saveText: (name, text) => kept.push(name, text) });
+ * saveJson("verdict", "run");
+ * restore();
+ * kept // => ["verdict.json", "\"run\"\n"]
  */
 export function saveJson(name: string, value: unknown): void {
   const text = JSON.stringify(value, refuseLostValues, 2);
@@ -41,7 +45,11 @@ function refuseLostValues(key: string, value: unknown): unknown {
  * @throws InputError for a name with folders in it
  *
  * @example
- * typeof saveText // => "function"
+ * const kept: string[] = [];
+ * const restore = installHost({ show() {}, announce() {}, readBytes: async () => new Uint8Array(), saveText: (name, text) => kept.push(name, text) });
+ * saveText("timeline.txt", "0:00 developer in");
+ * restore();
+ * kept // => ["timeline.txt", "0:00 developer in"]
  */
 export function saveText(name: string, text: string): void {
   if (typeof name !== "string" || !/^[\p{L}\p{N}][\p{L}\p{N} ._-]*$/u.test(name)) {

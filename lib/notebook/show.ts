@@ -9,7 +9,11 @@ import { DISPLAY, displayBundle } from "./display.ts";
  * @returns nothing to see; a promise that is fulfilled when all are shown
  *
  * @example
- * typeof show // => "function"
+ * const seen: unknown[] = [];
+ * const restore = installHost({ show: (bundle) => seen.push(bundle["text/plain"]), announce() {}, readBytes: async () => new Uint8Array(), saveText() {} });
+ * await show(1, "two");
+ * restore();
+ * seen // => ["1", "two"]
  */
 export function show(...values: readonly unknown[]): Promise<void> {
   const host = notebookHost();
@@ -26,7 +30,18 @@ export function show(...values: readonly unknown[]): Promise<void> {
   return shownAlready(waiting ?? Promise.resolve());
 }
 
-/** Shows a text written in Markdown, with numbers put in by the cell. */
+/**
+ * Shows a text written in Markdown, with numbers put in by the cell.
+ *
+ * @param text Markdown; formulas between dollars
+ *
+ * @example
+ * const seen: unknown[] = [];
+ * const restore = installHost({ show: (bundle) => seen.push(bundle["text/plain"]), announce() {}, readBytes: async () => new Uint8Array(), saveText() {} });
+ * showMarkdown("The mean is **0.62**.");
+ * restore();
+ * seen // => ["The mean is **0.62**."]
+ */
 export function showMarkdown(text: string): void {
   notebookHost().show({ "text/markdown": text, "text/plain": text });
 }
@@ -34,6 +49,15 @@ export function showMarkdown(text: string): void {
 /**
  * Says one line where the person who started the run sees it (the terminal), and shows it in the
  * notebook too: the morning's verdict, for instance.
+ *
+ * @param text one line, or a few
+ *
+ * @example
+ * const seen: unknown[] = [];
+ * const restore = installHost({ show() {}, announce: (line) => seen.push(line), readBytes: async () => new Uint8Array(), saveText() {} });
+ * announce("film line: run");
+ * restore();
+ * seen // => ["film line: run"]
  */
 export function announce(text: string): void {
   notebookHost().show({ "text/plain": text });

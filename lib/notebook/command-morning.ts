@@ -16,17 +16,18 @@ const OPTIONS = {
   help: { help: "print this" },
 } as const satisfies Record<string, OptionRule>;
 
-export const START_HELP = `wetside start [FOLDER] [--out DIR]
+export const MORNING_HELP = `wetside morning [FOLDER] [--out DIR]
 
-Runs every notebook of a folder (notebooks), prints what each announces, and makes a page of each
-and a list of the pages. The notebooks themselves are not changed.
+The lab's morning: runs every notebook of a folder (notebooks), prints what each announces, the
+day's verdict first of all, and makes a page of each and a list of the pages. The notebooks
+themselves are not changed.
 
 ${optionsHelp(OPTIONS)}`;
 
-/** `wetside start`: what `npm start` runs. */
-export async function commandStart(words: readonly string[], say: Say): Promise<void> {
-  const { paths, options } = parseCommandLine("start", words, OPTIONS);
-  if (options.has("help")) return say(START_HELP);
+/** `wetside morning`: what `npm start` runs. */
+export async function commandMorning(words: readonly string[], say: Say): Promise<void> {
+  const { paths, options } = parseCommandLine("morning", words, OPTIONS);
+  if (options.has("help")) return say(MORNING_HELP);
   const [folder = "notebooks"] = paths;
   const pages = resolve(options.get("out")?.[0] ?? join("out", "pages"));
   const files = await notebooksIn(folder);
@@ -61,11 +62,11 @@ export async function commandStart(words: readonly string[], say: Say): Promise<
 
 async function notebooksIn(folder: string): Promise<readonly string[]> {
   const names = await readdir(folder).catch(() => {
-    throw new InputError("wetside start", "FOLDER", folder, "there is no such folder");
+    throw new InputError("wetside morning", "FOLDER", folder, "there is no such folder");
   });
   const files = names.filter((name) => name.endsWith(".ipynb")).sort();
   if (files.length > 0) return files.map((name) => join(folder, name));
-  throw new InputError("wetside start", "FOLDER", folder, "there is no notebook in it");
+  throw new InputError("wetside morning", "FOLDER", folder, "there is no notebook in it");
 }
 
 async function runAndPage(file: string, pages: string) {
