@@ -79,14 +79,21 @@ export function markRunRules(
     if (onSide >= oneSideWesternElectric) mask |= 2048;
     if (sameSteps >= trend - 1) mask |= 4;
     if (otherSteps >= alternating - 1) mask |= 8;
-    if ((everyWindow || is2 === 1) && (pairs[above2] === 1 || pairs[below2] === 1))
+    if (completes(pairs, above2, everyWindow) || completes(pairs, below2, everyWindow)) {
       mask |= 16 | 512;
-    if ((everyWindow || is1 === 1) && (fours[above1] === 1 || fours[below1] === 1))
+    }
+    if (completes(fours, above1, everyWindow) || completes(fours, below1, everyWindow)) {
       mask |= 32 | 1024;
+    }
     if (insideRun >= inside) mask |= 64;
     // All the run's readings are off the centre line, so a shorter run on one side means both.
     if (outsideRun >= outside && (anySide || onSide < outside)) mask |= 128;
     masks[i] = mask & enabled;
   }
   return masks;
+}
+
+/** Whether a side's window qualifies, on a reading that is itself beyond on that side unless told. */
+function completes(table: readonly number[], bits: number, everyWindow: boolean): boolean {
+  return table[bits] === 1 && (everyWindow || (bits & 1) === 1);
 }

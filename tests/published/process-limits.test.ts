@@ -1,0 +1,4 @@
+import { computed } from "./process-limits.ts";
+import { runPublishedChecks } from "./run.ts";
+
+runPublishedChecks("process-limits", computed);
