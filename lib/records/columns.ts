@@ -61,7 +61,7 @@ export function matchColumns(
     usable = false;
     const near = closestWord(name, strangers.map(plainHeader));
     const meant = strangers.find((header) => plainHeader(header) === near);
-    refuse(report, name, "", "the column is missing", missingAdvice(name, meant));
+    refuse(report, name, "", "the column is missing", missingAdvice(name, meant, strangers));
   }
   if (strangers.length > 0) {
     warnings.push(`${report.file}: columns not used: ${strangers.map(quoted).join(", ")}`);
@@ -69,9 +69,18 @@ export function matchColumns(
   return usable ? columnsOf(found, headers) : undefined;
 }
 
-function missingAdvice(name: string, meant: string | undefined): string {
-  if (meant === undefined) return `add a column ${quoted(name)} to the header and every row`;
-  return `rename the column ${quoted(meant)} if that is it, or pass columns: { ${name}: ${quoted(meant)} }`;
+function missingAdvice(
+  name: string,
+  meant: string | undefined,
+  strangers: readonly string[],
+): string {
+  if (meant !== undefined) {
+    return `rename the column ${quoted(meant)} if that is it, or pass columns: { ${name}: ${quoted(meant)} }`;
+  }
+  const add = `add a column ${quoted(name)} to the header and every row`;
+  if (strangers.length === 0) return add;
+  const unused = strangers.map(quoted).join(", ");
+  return `${add}, or pass columns: { ${name}: "…" } if it is one of those not used (${unused})`;
 }
 
 function columnsOf(found: ReadonlyMap<string, Column>, names: readonly string[]): Columns {

@@ -1,6 +1,7 @@
 import type { Patches, Strip, StripBatch } from "../control/strip.ts";
+import { InputError } from "../input/index.ts";
 import { csvText } from "./csv-text.ts";
-import { patchColumns } from "./patch-columns.ts";
+import { patchColumn, patchColumns, patchOf } from "./patch-columns.ts";
 
 /**
  * Writes strips as a control-strip log that `parseStripLog` reads back to the same strips.
@@ -8,6 +9,7 @@ import { patchColumns } from "./patch-columns.ts";
  * @param strips any strips; a patch that a strip lacks becomes three empty cells
  * @param options `decimals` of the densities, 0 to 6; without it every digit is written
  * @returns the CSV text, columns as in `parseStripLog`, patches in the order they first occur
+ * @throws InputError for a patch whose name cannot be a column
  *
  * @example
  * formatStripLog([{ takenAt: "2026-08-14T07:10", process: "colour-paper", stripBatch: "P-7", operator: "MB", patches: { ld: { red: 0.8, green: 0.81, blue: 0.79 } } }], { decimals: 2 }) // => "taken_at,process,strip_batch,operator,ld_r,ld_g,ld_b\n2026-08-14T07:10,colour-paper,P-7,MB,0.80,0.81,0.79\n"
@@ -16,7 +18,10 @@ export function formatStripLog(
   strips: readonly Strip[],
   options: { readonly decimals?: number } = {},
 ): string {
-  const patches = patchesOf(strips.map((strip) => strip.patches));
+  const patches = patchesOf(
+    "formatStripLog",
+    strips.map((strip) => strip.patches),
+  );
   const header = [
     "taken_at",
     "process",
@@ -40,6 +45,7 @@ export function formatStripLog(
  * @param batches any batches; a batch's `note` is not kept
  * @param options `decimals` of the densities, 0 to 6; without it every digit is written
  * @returns the CSV text, two rows a batch
+ * @throws InputError for a patch whose name cannot be a column
  *
  * @example
  * formatStripBatchRegister([]) // => "strip_batch,process,reading,first_used\n"
@@ -48,7 +54,10 @@ export function formatStripBatchRegister(
   batches: readonly StripBatch[],
   options: { readonly decimals?: number } = {},
 ): string {
-  const patches = patchesOf(batches.flatMap((batch) => [batch.reference, batch.correction]));
+  const patches = patchesOf(
+    "formatStripBatchRegister",
+    batches.flatMap((batch) => [batch.reference, batch.correction]),
+  );
   const header = [
     "strip_batch",
     "process",
@@ -68,8 +77,16 @@ export function formatStripBatchRegister(
   return csvText(header, rows);
 }
 
-function patchesOf(all: readonly Patches[]): readonly string[] {
-  return [...new Set(all.flatMap((patches) => Object.keys(patches)))];
+function patchesOf(where: string, all: readonly Patches[]): readonly string[] {
+  const names = [...new Set(all.flatMap((patches) => Object.keys(patches)))];
+  for (const name of names) {
+    const column = patchColumn(name);
+    if (patchOf(column) === name && /^[a-z][a-z0-9_]*$/.test(column)) continue;
+    const advice =
+      "name patches as dMin, ld, retainedSilver: letters and digits, small letter first";
+    throw new InputError(where, "patch", name, advice);
+  }
+  return names;
 }
 
 function densityCells(patches: Patches, order: readonly string[], decimals: number | undefined) {

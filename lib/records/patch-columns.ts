@@ -7,6 +7,11 @@ export function patchColumn(patch: string): string {
   return SHORT[patch] ?? snakeCase(patch);
 }
 
+/** The patch that a start of column names belongs to: the other way round of `patchColumn`. */
+export function patchOf(column: string): string {
+  return LONG.get(column) ?? camelCase(column);
+}
+
 /** The three columns of a patch: `dmin_r`, `dmin_g`, `dmin_b`. */
 export function patchColumns(patch: string): readonly string[] {
   return FILTERS.map((filter) => `${patchColumn(patch)}_${filter}`);
@@ -22,9 +27,7 @@ export function patchesIn(headers: readonly string[]): readonly string[] {
     const column = /^([a-z][a-z0-9_]*)_[rgb]$/.exec(header)?.[1];
     if (column !== undefined) columns.set(column, (columns.get(column) ?? 0) + 1);
   }
-  return [...columns]
-    .filter(([, count]) => count > 1)
-    .map(([column]) => LONG.get(column) ?? camelCase(column));
+  return [...columns].filter(([, count]) => count > 1).map(([column]) => patchOf(column));
 }
 
 /** The patches a log must have: those of its header and those that were stated, or the usual. */
@@ -38,7 +41,7 @@ export function wantedPatches(
 
 /** `too_bright` gives `tooBright`. */
 export function camelCase(column: string): string {
-  return column.replace(/_([a-z0-9])/g, (_, letter: string) => letter.toUpperCase());
+  return column.replace(/_([a-z])/g, (_, letter: string) => letter.toUpperCase());
 }
 
 /** `tooBright` gives `too_bright`. */

@@ -29,7 +29,7 @@ export function problemMessage(log: ProblemLog, most = 20): string {
 
 function problemLine({ line, column, value, problem, advice }: LogProblem): string {
   const cell = value.length > LONGEST_VALUE ? `${value.slice(0, LONGEST_VALUE - 1)}…` : value;
-  const quoted = value === "" && column === "" ? "" : ` ${JSON.stringify(cell)}`;
+  const quoted = value === "" ? "" : ` ${JSON.stringify(cell)}`;
   const where = column === "" ? quoted : `, ${column}${quoted}`;
   return `  line ${line}${where}: ${problem}; ${advice}`;
 }

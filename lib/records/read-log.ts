@@ -25,6 +25,7 @@ export function readLog<Row extends SourcedRow>(
   }
   const read = readRows(plainLines(text), options, shape, report, warnings);
   if (read.rowsRead === 0 && problems.length === 0) {
+    report.line = read.headerLine;
     refuse(report, WHOLE_ROW, "", "the file holds a header and no rows", "add one line a reading");
   }
   const rows = keepOrder(read.rows, shape, report, warnings);

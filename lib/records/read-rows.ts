@@ -9,6 +9,13 @@ import { separatorIn, separatorName } from "./separator.ts";
 
 const BROKEN_ADVICE = 'close every cell that opens with ", and write a " inside it twice';
 
+/** The rows of a file as it holds them. */
+interface RowsRead<Row> {
+  readonly rows: readonly Row[];
+  readonly rowsRead: number;
+  readonly headerLine: number;
+}
+
 /** Reads the header, then every row under it. */
 export function readRows<Row extends SourcedRow>(
   text: string,
@@ -16,7 +23,7 @@ export function readRows<Row extends SourcedRow>(
   shape: LogShape<Row>,
   report: Report,
   warnings: string[],
-): { readonly rows: readonly Row[]; readonly rowsRead: number } {
+): RowsRead<Row> {
   const { file, decimalComma = false, today, columns: renamed = {} } = options;
   const separator = separatorIn(text);
   if (separator !== ",") {
@@ -27,10 +34,12 @@ export function readRows<Row extends SourcedRow>(
   const hollow: number[] = [];
   let rowsRead = 0;
   let width = 0;
+  let headerLine = 1;
   let read: RowReader<Row> | undefined;
 
   const readHeader = (cells: readonly string[]): void => {
     width = filledWidth(cells);
+    headerLine = report.line;
     const headers = cells.slice(0, width).map((cell) => ourName(cell, renamed));
     const needs = shape.needs(headers);
     checkRenamed(shape.where, renamed, needs);
@@ -66,7 +75,7 @@ export function readRows<Row extends SourcedRow>(
     const lines = hollow.slice(0, 5).join(", ") + (hollow.length > 5 ? ", …" : "");
     warnings.push(`${file}: ${hollow.length} lines hold separators only (${lines})`);
   }
-  return { rows, rowsRead };
+  return { rows, rowsRead, headerLine };
 }
 
 function isSeparatorLine(cells: readonly string[]): boolean {

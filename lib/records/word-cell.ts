@@ -63,6 +63,7 @@ function wordFault(word: string, what: string) {
 function unknownAdvice(word: string, { what, allowed = [], ifUnknown }: WordKind): string {
   const near = closestWord(word, allowed);
   const listed = allowed.slice(0, SHOWN).join(", ") + (allowed.length > SHOWN ? ", …" : "");
-  const right = near ?? (allowed.length === 0 ? `a registered ${what}` : `one of ${listed}`);
+  const some = allowed.length === 1 ? listed : `one of ${listed}`;
+  const right = near ?? (allowed.length === 0 ? `a registered ${what}` : some);
   return `write ${right}${ifUnknown === undefined ? "" : `, or ${ifUnknown}`}`;
 }
