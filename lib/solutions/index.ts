@@ -75,6 +75,23 @@ export { type MeasuredVolume, measureWith } from "./dilution/measure-with.ts";
 export { type MostFromStock, mostFromStock } from "./dilution/most-from-stock.ts";
 export { chainedRatio, ratioFromStrength, ratioStrength } from "./dilution/ratio-strength.ts";
 export { type Redilution, redilute } from "./dilution/redilute.ts";
+export {
+  type BathFormula,
+  bathFormula,
+  bathFormulas,
+  type FormulaIngredient,
+} from "./formulas/bath-formula.ts";
+export { type FormulaSheetOptions, formulaMixingSheet } from "./formulas/formula-mixing-sheet.ts";
+export { type MetaborateFromBorax, metaborateFromBorax } from "./formulas/metaborate-from-borax.ts";
+export { checkMixingOrder, inMixingOrder, type OrderFault } from "./formulas/mixing-order.ts";
+export { type MixingRule, mixingRules } from "./formulas/mixing-rules.ts";
+export { parseBathFormula } from "./formulas/parse-bath-formula.ts";
+export { requireBathFormula } from "./formulas/require-bath-formula.ts";
+export { type BatchIngredient, type FormulaBatch, scaleFormula } from "./formulas/scale-formula.ts";
+export { type IngredientSolubility, solubilityCheck } from "./formulas/solubility-check.ts";
+export { type Substitution, substituteChemical } from "./formulas/substitute-chemical.ts";
+export { substituteInFormula } from "./formulas/substitute-in-formula.ts";
+export { type WeighedMass, weighToDivision } from "./formulas/weigh-to-division.ts";
 export { type HydrometerCheck, hydrometerCheck } from "./hydrometer/hydrometer-check.ts";
 export {
   densityFromHydrometer,

@@ -16,8 +16,6 @@ export interface ChemicalInForm {
   readonly anhydrousFraction: number;
 }
 
-const WATER = 18.015;
-
 /**
  * A chemical of the registry in one of its forms.
  *
@@ -47,15 +45,16 @@ export function chemicalInForm(name: string, form?: string): ChemicalInForm {
     label: label ? chemical.name : `${chemical.name}, ${found.id}`,
     molarMassGPerMol: mass,
     massFraction,
-    anhydrousFraction: (massFraction * (mass - waterOf(found.formula) * WATER)) / mass,
+    anhydrousFraction: massFraction * anhydrousFraction(found.formula),
   };
 }
 
-/** Moles of water of crystallisation in a formula. */
-function waterOf(formula: string): number {
-  return parseChemicalFormula(formula)
+/** Grams of a substance without its water of crystallisation, per gram with it. */
+export function anhydrousFraction(formula: string): number {
+  const water = parseChemicalFormula(formula)
     .parts.filter((part) => part.formula === "H2O")
     .reduce((sum, part) => sum + part.multiplier, 0);
+  return 1 - (water * molarMass("H2O").molarMassGPerMol) / molarMass(formula).molarMassGPerMol;
 }
 
 const plain = (text: string) =>

@@ -1,0 +1,113 @@
+import { requireNumber } from "../../input/index.ts";
+import type { MixingPriceList, MixingSheet, MixingStep } from "../mixing-sheet.ts";
+import { priceMixingSheet } from "../mixing-sheet-price.ts";
+import type { BathFormula } from "./bath-formula.ts";
+import { type BatchIngredient, type FormulaBatch, scaleFormula } from "./scale-formula.ts";
+import { sheetCautions, sheetWarnings } from "./sheet-remarks.ts";
+import { weighToDivision } from "./weigh-to-division.ts";
+
+/** What a mixing sheet of a formula needs besides the formula. */
+export interface FormulaSheetOptions {
+  /** Volume of the finished bath, mL, above 0. */
+  readonly volumeMl: number;
+  /** Step of the balance, g, above 0; 0.1 if left out. */
+  readonly balanceDivisionG?: number;
+  /** Step of the graduate for liquids, mL, above 0; 1 if left out. */
+  readonly graduateDivisionMl?: number;
+  readonly prices?: MixingPriceList;
+}
+
+/** Volume that a gram of dissolved salt takes, mL; only for the amount of the last water. */
+const ML_PER_G = 0.4;
+
+/**
+ * The mixing sheet of a formula: starting water and temperature, what to weigh in which order, the
+ * top-up, cautions, and the cost where a price list is given.
+ *
+ * Amounts are rounded to the balance and the graduate; the error that this makes stands beside them.
+ *
+ * @param formula from `bathFormula`, `parseBathFormula` or your own
+ * @param options.volumeMl of the finished bath, mL, above 0
+ * @param options.balanceDivisionG step of the balance, g; 0.1 if left out
+ * @param options.graduateDivisionMl step of the graduate, mL; 1 if left out
+ * @param options.prices spelled as the steps are, per g, kg, mL or L
+ * @returns a mixing sheet; `mixingSheetText` prints it
+ * @throws InputError for a volume or step not above 0, an ingredient that cannot be resolved, or a
+ *   bad price
+ *
+ * @example
+ * formulaMixingSheet(bathFormula("metol-sulfite-developer"), { volumeMl: 1000 }).steps[1].amount // => 7.5
+ *
+ * Source: the formula's own; the rules in `mixingRules`.
+ */
+export function formulaMixingSheet(
+  formula: BathFormula,
+  options: FormulaSheetOptions,
+): MixingSheet {
+  const where = "formulaMixingSheet";
+  const batch = scaleFormula(formula, options.volumeMl);
+  const balance = options.balanceDivisionG ?? 0.1;
+  const graduate = requireNumber(where, "graduateDivisionMl", options.graduateDivisionMl ?? 1, {
+    above: 0,
+    unit: "mL",
+  });
+  const rounded = batch.ingredients.map((each) =>
+    weighToDivision(each.amount, each.unit === "g" ? balance : graduate),
+  );
+  const lines = batch.ingredients.map((each, i) => ({
+    what: each.what,
+    amount: rounded[i]?.massG ?? each.amount,
+    unit: each.unit,
+    note: [pinch(each, batch), each.note, errorNote(rounded[i]?.errorPercent ?? 0)]
+      .filter((text) => text !== "")
+      .join("; "),
+  }));
+  const start = {
+    what: "water to start with",
+    amount: batch.startingWaterMl,
+    unit: "mL" as const,
+    note: `at ${batch.startingTemperatureC} °C`,
+  };
+  const added = lines.reduce(
+    (sum, { amount, unit }) => sum + (unit === "mL" ? amount : ML_PER_G * amount),
+    start.amount,
+  );
+  const topUp = {
+    what: "water to make the final volume",
+    amount: Math.max(0, Math.round(batch.volumeMl - added)),
+    unit: "mL" as const,
+    note: `cold, about this much: to the mark of ${batch.volumeMl} mL, at 20 °C`,
+  };
+  const steps = [start, ...lines, topUp].map((line, i): MixingStep => ({ order: i + 1, ...line }));
+  const sheet: MixingSheet = {
+    title: formula.name,
+    volumeMl: batch.volumeMl,
+    steps,
+    cost: null,
+    assumptions: [
+      "each chemical is dissolved before the next goes in",
+      "weights are for chemicals as pure as their label says",
+      `formula: ${formula.source} (${formula.howObtained})`,
+      ...formula.notes,
+    ],
+    warnings: [
+      ...sheetWarnings(batch, rounded),
+      ...(added > batch.volumeMl ? ["the starting water leaves no room; start with less"] : []),
+    ],
+    cautions: sheetCautions(batch),
+  };
+  return options.prices === undefined ? sheet : priceMixingSheet(sheet, options.prices);
+}
+
+function pinch(each: BatchIngredient, batch: FormulaBatch): string {
+  const sulfite = batch.ingredients.find(({ chemical }) => /sulfite$/.test(chemical));
+  return each.chemical === "metol" && sulfite
+    ? "after a pinch of the weighed sulfite; let it dissolve before the rest"
+    : "";
+}
+
+function errorNote(errorPercent: number): string {
+  if (Math.abs(errorPercent) < 0.05) return "";
+  const sign = errorPercent > 0 ? "+" : "−";
+  return `rounded ${sign}${Math.abs(errorPercent).toFixed(1)} %`;
+}

@@ -1,0 +1,71 @@
+import { cautionsFor } from "../cautions/cautions-for.ts";
+import { chemicalHazards } from "../chemistry/chemical-hazards.ts";
+import { checkMixingOrder } from "./mixing-order.ts";
+import type { BatchIngredient, FormulaBatch } from "./scale-formula.ts";
+import { solubilityCheck } from "./solubility-check.ts";
+
+/** Rounding beyond this part of an amount is worth a warning. */
+const ROUNDING_PERCENT = 2;
+
+type Rounded = readonly {
+  readonly errorPercent: number;
+  readonly resolutionPercent: number;
+}[];
+
+/** What to think about before mixing: rounding, order, solubility. */
+export function sheetWarnings(batch: FormulaBatch, rounded: Rounded): readonly string[] {
+  return [
+    ...roundingWarnings(batch, rounded),
+    ...orderWarnings(batch),
+    ...solubilityWarnings(batch),
+  ];
+}
+
+function roundingWarnings(batch: FormulaBatch, rounded: Rounded): readonly string[] {
+  return batch.ingredients.flatMap(({ what, amount, unit }, i) => {
+    const { errorPercent = 0, resolutionPercent = 0 } = rounded[i] ?? {};
+    const worst = Math.max(Math.abs(errorPercent), resolutionPercent);
+    if (worst <= ROUNDING_PERCENT) return [];
+    const tool = unit === "g" ? "balance" : "graduate";
+    const text = Number(amount.toPrecision(3));
+    return [
+      `${what}: ${text} ${unit} is small for this ${tool} (up to ${worst.toFixed(0)} % off); mix a larger batch, or a stock of it and measure a part`,
+    ];
+  });
+}
+
+function orderWarnings(batch: FormulaBatch): readonly string[] {
+  const names = batch.ingredients.map(({ chemical }) => chemical);
+  return checkMixingOrder(names).map(
+    ({ before, after, why }) => `${before} should go in before ${after}: ${why}`,
+  );
+}
+
+function solubilityWarnings(batch: FormulaBatch): readonly string[] {
+  return solubilityCheck(batch)
+    .filter(({ dissolves }) => !dissolves)
+    .map(
+      ({ what, temperatureC, neededGPer100gWater: needed, takenGPer100gWater: taken }) =>
+        `${what} will not dissolve: ${needed.toFixed(1)} g per 100 g of water, which takes ${taken.toFixed(1)} g at ${temperatureC} °C`,
+    );
+}
+
+/** Cautions for what is in the batch, and the hazard statements of each label. */
+export function sheetCautions(batch: FormulaBatch): readonly string[] {
+  const names = batch.ingredients.map(({ what }) => what);
+  const labels = batch.ingredients.flatMap((each) => {
+    const known = hazardsOf(each);
+    if (!known || known.statements.length === 0) return [];
+    const statements = known.statements.map(({ code, text }) => `${text} (${code})`).join(". ");
+    return [`${known.name}: ${known.signalWord}. ${statements}.`];
+  });
+  return [...cautionsFor(names), ...labels];
+}
+
+function hazardsOf({ chemical, form }: BatchIngredient) {
+  try {
+    return chemicalHazards(chemical, form);
+  } catch {
+    return undefined; // a chemical of the user's own: cautionsFor still reads its name
+  }
+}

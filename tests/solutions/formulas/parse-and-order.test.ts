@@ -1,0 +1,126 @@
+import { describe, expect, it } from "vitest";
+import {
+  checkMixingOrder,
+  formulaMixingSheet,
+  inMixingOrder,
+  mixingRules,
+  parseBathFormula,
+  requireBathFormula,
+} from "wetside/solutions";
+
+const TEXT = `
+name: Test developer   # a comment
+purpose: developer
+water 400 mL at 45 °C
+Metol 1,5 g
+sodium sulfite, crystals 100 g
+hydroquinone: 2 g
+acetic acid 28 % 3.5 mL
+sodium carbonate [Na2CO3.3H2O] 0.02 kg
+note: made up for a test
+water to 500 mL
+`;
+
+describe("parseBathFormula", () => {
+  it("reads names, forms, amounts, water and headings, per litre", () => {
+    const formula = parseBathFormula(TEXT);
+    expect(formula).toMatchObject({
+      id: "test-developer",
+      name: "Test developer",
+      purpose: "developer",
+      startingWaterMlPerL: 800,
+      startingTemperatureC: 45,
+      source: "the user's own",
+      notes: ["made up for a test"],
+    });
+    expect(formula.ingredients.map((each) => each.gPerL ?? each.mlPerL)).toEqual([
+      3, 200, 4, 7, 40,
+    ]);
+    expect(formulaMixingSheet(formula, { volumeMl: 500 }).steps).toHaveLength(7);
+  });
+
+  it("reads line ends of every kind alike", () => {
+    const at = (end: string) => parseBathFormula(TEXT.replaceAll("\n", end));
+    expect(at("\r\n")).toEqual(at("\n"));
+    expect(at("\r")).toEqual(at("\n"));
+  });
+
+  it("reports every bad line at once", () => {
+    const bad = "metol two g\nsodium sulfitte 5 g\nborax 3 mL\nwater to 1 kg";
+    expect(() => parseBathFormula(bad)).toThrow(
+      /line 1: "metol two g" is not understood.*line 4: write water in mL.*final volume is missing.*line 2: .*did you mean "sodium sulfite".*line 3: .*write it in grams/s,
+    );
+  });
+
+  it.each([
+    ["", "write lines such as"],
+    ["water to 1 L", "no ingredient was found"],
+    ["water 2 L\nborax 1 g\nwater to 1 L", "more than the final volume"],
+    ["salt [NaClx] 1 g\nwater to 1 L", "not an element"],
+  ])("refuses %o", (text, message) => {
+    expect(() => parseBathFormula(text)).toThrow(message);
+  });
+});
+
+describe("requireBathFormula", () => {
+  const good = { name: "j", ingredients: [{ chemical: "borax", gPerL: 2 }] };
+
+  it("fills in what was left out", () => {
+    expect(requireBathFormula(JSON.parse(JSON.stringify(good)))).toMatchObject({
+      startingTemperatureC: 20,
+      howObtained: "given by the user",
+    });
+  });
+
+  it.each([
+    [null, "write an object"],
+    [{ ...good, name: 3 }, "name is 3"],
+    [{ ...good, ingredients: [] }, "at least one ingredient"],
+    [{ ...good, ingredients: [{ chemical: "borax", grams: 2 }] }, "this field is not known"],
+    [{ ...good, ingredients: [{ chemical: "borax", gPerL: "2" }] }, "amount of borax"],
+    [{ ...good, startingWaterMlPerL: 1500 }, "at most 1000"],
+    [{ ...good, notes: "none" }, "write a list of sentences"],
+  ])("refuses %o", (value, message) => {
+    expect(() => requireBathFormula(value)).toThrow(message);
+  });
+});
+
+describe("the order of mixing", () => {
+  it("of a developer, from any order", () => {
+    const right = ["metol", "sodium sulfite", "hydroquinone", "sodium carbonate"];
+    for (const start of [right, [...right].reverse()]) {
+      expect(inMixingOrder(start)).toEqual(right);
+    }
+  });
+
+  it("of a hardening fixer: alum last, acid after sulfite", () => {
+    const mixed = ["potassium alum", "acetic acid 28 %", "sodium sulfite", "sodium thiosulfate"];
+    expect(inMixingOrder(mixed)).toEqual([
+      "sodium sulfite",
+      "sodium thiosulfate",
+      "acetic acid 28 %",
+      "potassium alum",
+    ]);
+  });
+
+  it("keeps the order given where no rule speaks, and passes unknown names through", () => {
+    const free = ["potassium bromide", "my secret", "sodium sulfate"];
+    expect(inMixingOrder(free)).toEqual(free);
+    expect(checkMixingOrder(free)).toEqual([]);
+  });
+
+  it("has rules that agree with each other", () => {
+    const follow = (tag: string, seen: readonly string[]): void => {
+      expect(seen).not.toContain(tag);
+      for (const rule of mixingRules.filter((each) => each.before === tag)) {
+        follow(rule.after, [...seen, tag]);
+      }
+    };
+    for (const { before } of mixingRules) follow(before, []);
+  });
+
+  it("gives the reason", () => {
+    const [fault] = checkMixingOrder(["potassium alum", "acetic acid 28 %"]);
+    expect(fault?.why).toContain("aluminium sulfite");
+  });
+});
