@@ -1,0 +1,141 @@
+import { describe, expect, it } from "vitest";
+import { planSession, type SessionRequest, washByChanges } from "../../lib/development/index.ts";
+import {
+  sessionBatchTable,
+  sessionBottleTable,
+  sessionSheet,
+  sessionTimeline,
+  washResidualFigure,
+} from "../../lib/figures/index.ts";
+import { InputError } from "../../lib/input/index.ts";
+import { drawn } from "./drawn.ts";
+
+const request: SessionRequest = {
+  start: "22:30",
+  films: [1, 2, 3, 4, 5, 6].map((i) => ({
+    name: `roll ${i}`,
+    format: "135-36",
+    developmentTimeMin: i > 4 ? 12.5 : 9.75,
+  })),
+  tank: "plastic, 2 reels",
+  developers: [{ name: "developer", dilution: "1+1", use: "one-shot", bottleMl: 1000 }],
+  temperatures: { developerC: 22.5, roomC: 15, fixerC: 20, washC: 16 },
+  fixer: { clearingTimeFreshS: 50 },
+  bottles: [{ bath: "fixer", volumeMl: 1000 }],
+};
+const session = planSession(request);
+const short = planSession({
+  ...request,
+  developers: [{ name: "developer", dilution: "1+1", use: "one-shot", bottleMl: 100 }],
+});
+/** A phone's width over the smallest letter that can be read, as drawn: 360 px, 8 px of 11.5. */
+const WIDEST_PX = (360 * 11.5) / 8;
+
+const textOf = (value: object) => {
+  const display = (value as unknown as Record<symbol, () => Record<string, string>>)[
+    Symbol.for("Jupyter.display")
+  ];
+  return display?.()["text/plain"] ?? "";
+};
+
+describe("sessionTimeline", () => {
+  it("draws without a warning, narrow enough for a telephone, three batches on one sheet", async () => {
+    const { warnings, svg, width, height } = await drawn(sessionTimeline(session));
+    expect(warnings).toEqual([]);
+    expect(svg).not.toMatch(/NaN|undefined/);
+    expect(width).toBeLessThan(WIDEST_PX);
+    // A4 upright, in the same proportion as the page's print style leaves it.
+    expect(height / width).toBeLessThan(267 / 120);
+  });
+
+  it("names every step with its clock, and when to pour the developer out", async () => {
+    const { svg } = await drawn(sessionTimeline(session));
+    for (const step of session.steps) expect(svg).toContain(`>${step.startClock}`);
+    const developer = session.steps.find((step) => step.bath === "developer");
+    expect(svg).toContain(`out ${developer?.actions.at(-1)?.clock}`);
+    expect(svg).toContain("Batch 3: roll 5, roll 6");
+  });
+
+  it("says start, end and developing times in its text alternative", () => {
+    const { description } = sessionTimeline(session);
+    expect(description).toContain(`from 22:30:00 to ${session.endClock}`);
+    expect(description.match(/develops for/g)).toHaveLength(3);
+  });
+
+  it("draws a colour session too", async () => {
+    const colour = planSession({
+      start: "14:00",
+      process: "colour reversal",
+      films: [{ name: "a", format: "120" }],
+      tank: "plastic, 2 reels",
+      temperatures: { developerC: 38, roomC: 20, waterBathC: 38 },
+    });
+    expect((await drawn(sessionTimeline(colour))).warnings).toEqual([]);
+  });
+
+  it("refuses a session in which nothing runs, and widths that cannot be read", () => {
+    expect(() => sessionTimeline(short)).toThrow("at least one batch runs");
+    expect(() => sessionTimeline(session, { plotWidth: 50 })).toThrow(InputError);
+  });
+});
+
+describe("sessionSheet", () => {
+  it("holds every step of every batch once", () => {
+    const cells = sessionSheet(session).rows.flatMap((row) =>
+      [1, 2, 3].map((batch) => row[`batch${batch}`]).filter((cell) => cell !== undefined),
+    );
+    expect(cells).toHaveLength(session.steps.length);
+    for (const step of session.steps) {
+      expect(cells.some((cell) => String(cell).startsWith(step.startClock))).toBe(true);
+    }
+  });
+
+  it("marks the next day and fits the width of a sheet as text", () => {
+    const text = textOf(sessionSheet(session));
+    expect(text).toContain("+1");
+    // 150 characters of a fixed-width letter fit A4 across at 8 points.
+    expect(Math.max(...text.split("\n").map((line) => line.length))).toBeLessThan(150);
+  });
+
+  it("writes the fill of each batch where they differ", () => {
+    const films = request.films.slice(0, 3);
+    const rows = sessionSheet(planSession({ ...request, films })).rows;
+    expect(rows.find((row) => row.step === "developer")?.volume).toBe("580 / 290");
+  });
+});
+
+describe("the tables of batches and bottles", () => {
+  it("show what to measure, and why a batch does not run", () => {
+    expect(sessionBatchTable(session).rows[0]).toMatchObject({
+      stockMl: 290,
+      waterMl: 290,
+      runs: "yes",
+    });
+    expect(sessionBatchTable(short).rows[0]?.runs).toContain("no: developer: 100 mL are left");
+  });
+
+  it("show what is left", () => {
+    expect(sessionBottleTable(session).rows.map((row) => row.bottle)).toEqual([
+      "developer",
+      "fixer",
+    ]);
+    expect(textOf(sessionBottleTable(session))).toContain("130");
+  });
+});
+
+describe("washResidualFigure", () => {
+  const wash = washByChanges({ areaM2: 0.1134, waterMl: 580 }, [3, 3, 3, 3, 3]);
+
+  it("draws without a warning and says when the limit is reached", async () => {
+    const figure = washResidualFigure(wash);
+    expect((await drawn(figure)).warnings).toEqual([]);
+    expect(figure.description).toContain("below the limit after 4 changes");
+  });
+
+  it("says so where the limit is not reached, and refuses a wash without changes", () => {
+    const little = washByChanges({ areaM2: 0.1134, waterMl: 580 }, [1]);
+    expect(washResidualFigure(little).description).toContain("does not reach the limit");
+    const none = { ...wash, residualGPerM2: [8] };
+    expect(() => washResidualFigure(none)).toThrow(InputError);
+  });
+});
