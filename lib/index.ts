@@ -4,6 +4,7 @@ export * from "./figures/index.ts";
 export * from "./input/index.ts";
 export * from "./numerics/index.ts";
 export * from "./records/index.ts";
+export * from "./replenishment/index.ts";
 export * from "./solutions/index.ts";
 export * from "./uncertainty/index.ts";
 export * from "./units/index.ts";

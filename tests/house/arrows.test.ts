@@ -13,6 +13,7 @@ const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
   development: ["input", "numerics", "units", "solutions"],
   control: ["input", "numerics", "units"],
   uncertainty: ["input", "numerics", "units"],
+  replenishment: ["input", "numerics", "units", "solutions"],
   records: ["input", "units", "control"],
   figures: [
     "input",
@@ -21,6 +22,7 @@ const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
     "solutions",
     "development",
     "control",
+    "replenishment",
     "uncertainty",
     "records",
   ],

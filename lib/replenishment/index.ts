@@ -1,0 +1,1 @@
+export * from "./tuning/index.ts";

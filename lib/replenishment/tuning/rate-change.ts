@@ -1,0 +1,143 @@
+import { requireNumber } from "../../input/index.ts";
+import { fQuantile } from "../../numerics/index.ts";
+import type { RateChange } from "./rate-change-result.ts";
+import { momentGrid, type RateProfile, rateEstimator } from "./rate-estimator.ts";
+import { rateFinding } from "./rate-finding.ts";
+import { type LikelihoodCuts, STEP_PARAMETERS, stepEstimate } from "./rate-intervals.ts";
+import { drawnQuantile, simulatedRatios } from "./simulated-ratios.ts";
+import { type TuningSeries, type WeightedSeries, weightedSeries } from "./strip-series.ts";
+
+/** Choices of `rateChange`. */
+export interface RateChangeOptions {
+  /** Confidence of the intervals, 0.5 to 0.999; default 0.95. */
+  readonly confidence?: number;
+  /** Share of unchanged lines that may be called changed, 0.001 to 0.5; default 0.05. */
+  readonly falseAlarms?: number;
+  /** Widest interval of the error that still carries advice, upper minus lower; default 0.3. */
+  readonly widestInterval?: number;
+  /** Simulated series behind the test and the intervals, 200 to 20,000; default 500. */
+  readonly draws?: number;
+  /** Seed of the simulation; default 1. */
+  readonly seed?: number;
+}
+
+/** Moments of change that are tried, per tank turnover; then ten times as many near the best. */
+const MOMENTS_PER_TURNOVER = 24;
+const REFINE = 10;
+const FEWEST_STRIPS = 10;
+
+/**
+ * Whether, when and by how much the delivered replenishment rate changed, from control strips.
+ *
+ * A fractional error ε of the rate since turnover τ shows in every channel as
+ * D(n) = b + S·ε·(1 − e^−(n − τ)). All channels are put together by generalised least squares, then
+ * b, ε and τ are fitted together. First a test whether there was a change at all: without one its
+ * moment means nothing, and the best of many moments always looks like something, so the test's
+ * threshold comes from simulated series with the strips' own turnovers. The intervals are profile
+ * likelihood, their cuts the larger of the F quantile and that of series simulated at the estimate.
+ *
+ * @param series turnovers, deviations, sensitivity and noise; at least 10 strips
+ * @param options confidence, false alarms, widest interval, draws and seed
+ * @returns the finding with its reason, estimates with intervals, and what they rest on
+ * @throws InputError if the series is too short or its parts do not fit together
+ *
+ * @example
+ * const turnovers = Array.from({ length: 40 }, (_, i) => i * 0.1);
+ * const wobble = (i: number) => 0.004 * Math.sin(7 * i);
+ * const deviations = turnovers.map((n, i) => [(n > 2 ? -0.06 * (1 - Math.exp(2 - n)) : 0) + wobble(i)]);
+ * rateChange({ turnovers, deviations, sensitivity: [0.4], noise: [[0.0001]] }).finding // => "rate changed"
+ *
+ * Source: D. V. Hinkley, Biometrika 56 (1969) 495–504 (two-phase regression); R. B. Davies,
+ * Biometrika 74 (1987) 33–43 (a parameter that exists only under the alternative).
+ */
+export function rateChange(series: TuningSeries, options: RateChangeOptions = {}): RateChange {
+  const where = "rateChange";
+  const confidence = requireNumber(where, "confidence", options.confidence ?? 0.95, {
+    min: 0.5,
+    max: 0.999,
+  });
+  const falseAlarms = requireNumber(where, "falseAlarms", options.falseAlarms ?? 0.05, {
+    min: 0.001,
+    max: 0.5,
+  });
+  const widest = requireNumber(where, "widestInterval", options.widestInterval ?? 0.3, {
+    above: 0,
+    max: 2,
+  });
+  const draws = requireNumber(where, "draws", options.draws ?? 500, {
+    min: 200,
+    max: 20_000,
+    whole: true,
+  });
+  const seed = requireNumber(where, "seed", options.seed ?? 1, { whole: true });
+  const weighted = weightedSeries(where, series);
+  const strips = requireNumber(where, "number of strips", weighted.z.length, {
+    min: FEWEST_STRIPS,
+  });
+  const first = weighted.turnovers[0] ?? 0;
+  const last = weighted.turnovers.at(-1) ?? 0;
+  requireNumber(where, "turnovers between first and last strip", last - first, {
+    min: 0.25,
+    hint: "the bath has hardly been replenished yet",
+  });
+  const moments = momentGrid(first, last, 1 / MOMENTS_PER_TURNOVER);
+  const coarse = profileOf(weighted, moments);
+  const usual = fQuantile(confidence, 1, strips - STEP_PARAMETERS);
+  const rough = stepEstimate(coarse, { size: usual, moment: usual });
+  const atEstimate = simulatedRatios(
+    weighted.turnovers,
+    moments,
+    {
+      size: rough.error / rough.residualSd,
+      moment: moments.indexOf(rough.changeAt),
+    },
+    draws,
+    seed,
+  );
+  const cuts = {
+    size: Math.max(usual, drawnQuantile(atEstimate.size, confidence)),
+    moment: Math.max(usual, drawnQuantile(atEstimate.moment, confidence)),
+  };
+  const estimate = stepEstimate(profileOf(weighted, refined(moments, coarse, cuts)), cuts);
+  const withoutChange = simulatedRatios(
+    weighted.turnovers,
+    moments,
+    { size: 0, moment: 0 },
+    draws,
+    seed + 1,
+  );
+  return rateFinding({
+    estimate,
+    pValue: shareAtLeast(withoutChange.change, rough.largestRatio),
+    falseAlarms,
+    widestInterval: widest,
+    confidence,
+    weighted,
+  });
+}
+
+function profileOf({ turnovers, z }: WeightedSeries, moments: readonly number[]): RateProfile {
+  const estimator = rateEstimator(moments);
+  turnovers.forEach((n, i) => {
+    estimator.add(n, z[i] ?? Number.NaN);
+  });
+  return estimator.profile();
+}
+
+/** The grid, and ten times as fine where a moment is still possible. */
+function refined(moments: readonly number[], coarse: RateProfile, cuts: LikelihoodCuts): number[] {
+  const { changeAtInterval, changeAt } = stepEstimate(coarse, cuts);
+  const step = 1 / MOMENTS_PER_TURNOVER;
+  const near = [changeAt, ...changeAtInterval];
+  return moments.flatMap((at) =>
+    near.some((point) => Math.abs(at - point) < 1.5 * step)
+      ? Array.from({ length: REFINE }, (_, i) => at + (i * step) / REFINE)
+      : [at],
+  );
+}
+
+/** Share of draws at least as large, counting the observed one among them. */
+function shareAtLeast(sorted: readonly number[], observed: number): number {
+  const larger = sorted.filter((each) => each >= observed).length;
+  return (1 + larger) / (1 + sorted.length);
+}

@@ -1,0 +1,102 @@
+import type { RateChange } from "./rate-change-result.ts";
+import type { StepEstimate } from "./rate-intervals.ts";
+import { responseShare } from "./response-sums.ts";
+import type { WeightedSeries } from "./strip-series.ts";
+
+/** What `rateFinding` puts into words. */
+export interface FindingInputs {
+  readonly estimate: StepEstimate;
+  readonly pValue: number;
+  readonly falseAlarms: number;
+  readonly widestInterval: number;
+  readonly confidence: number;
+  readonly weighted: WeightedSeries;
+}
+
+/** Decides between the three findings and says why. */
+export function rateFinding(inputs: FindingInputs): RateChange {
+  const { estimate, pValue, weighted, confidence } = inputs;
+  const first = weighted.turnovers[0] ?? 0;
+  const last = weighted.turnovers.at(-1) ?? 0;
+  // The pump cannot deliver less than nothing.
+  const errorInterval: [number, number] = [
+    Math.max(-1, estimate.errorInterval[0]),
+    Math.max(-1, estimate.errorInterval[1]),
+  ];
+  const since = last - estimate.changeAt;
+  const { finding, reason } = decide(inputs, errorInterval, since);
+  return {
+    finding,
+    reason,
+    error: estimate.error,
+    errorInterval,
+    changeAtTurnovers: estimate.changeAt,
+    changeAtInterval: estimate.changeAtInterval,
+    pValue,
+    reachedError: estimate.error * responseShare(since),
+    baseline: estimate.baseline,
+    residualSd: estimate.residualSd,
+    statedSd: weighted.noiseSd,
+    strips: weighted.z.length,
+    turnovers: last - first,
+    confidence,
+    assumptions: [
+      "One step in delivered rate; the bath follows it as a well-stirred tank, 1 − e^−turnovers.",
+      "The sensitivity of the densities to the rate is known; its own error is not in the interval.",
+      "Strips differ by independent noise; nothing else (temperature, time, mix) changed meanwhile.",
+    ],
+    warnings: warnings(estimate.residualSd, weighted.noiseSd),
+  };
+}
+
+function decide(
+  { estimate, pValue, falseAlarms, widestInterval }: FindingInputs,
+  [low, high]: readonly [number, number],
+  since: number,
+): Pick<RateChange, "finding" | "reason"> {
+  const range = `${percent(low)} to ${percent(high)}`;
+  const narrow = high - low <= widestInterval;
+  if (pValue > falseAlarms) {
+    const chance = `a pattern like this comes by chance in ${percent(pValue).replace("+", "")} of unchanged lines`;
+    return low < 0 && high > 0 && narrow
+      ? {
+          finding: "no change to speak of",
+          reason: `No change to speak of: ${chance}; the error lies between ${range}.`,
+        }
+      : {
+          finding: "cannot tell yet",
+          reason: `Cannot tell yet: ${chance}, but an error of ${range} is not ruled out; read more strips.`,
+        };
+  }
+  if (!narrow) {
+    return {
+      finding: "cannot tell yet",
+      reason: `Something changed some ${since.toFixed(1)} turnovers ago, but its size is only known as ${range}; wait for more turnovers before the rate is set.`,
+    };
+  }
+  const direction = estimate.error < 0 ? "less" : "more";
+  const size = percent(Math.abs(estimate.error)).replace("+", "");
+  return {
+    finding: "rate changed",
+    reason: `Since ${since.toFixed(1)} turnovers ago the bath gets ${size} ${direction} replenisher than before (${range}).`,
+  };
+}
+
+function warnings(residualSd: number, statedSd: number): string[] {
+  const ratio = residualSd / statedSd;
+  if (ratio > 1.5) {
+    const times = ratio.toFixed(1);
+    return [
+      `The strips scatter ${times} times as much about the fit as the stated noise: something else moves, too.`,
+    ];
+  }
+  if (ratio < 0.5)
+    return ["The strips scatter less than half as much as the stated noise; check the noise."];
+  return [];
+}
+
+function percent(fraction: number): string {
+  const value = 100 * fraction;
+  const digits = Math.abs(value) < 10 ? 1 : 0;
+  return `${value > 0 ? "+" : ""}${value.toFixed(digits).replace(/^-/, "−")} %`;
+}

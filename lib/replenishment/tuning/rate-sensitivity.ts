@@ -1,0 +1,79 @@
+import { InputError, requireNumber } from "../../input/index.ts";
+import { leastSquares, studentTQuantile } from "../../numerics/index.ts";
+import { responseShare } from "./response-sums.ts";
+
+/** A change of rate that the lab made itself, at a known moment and of a known size. */
+export interface KnownRateChange {
+  readonly atTurnovers: number;
+  /** Fraction of the rate before the first change in the history: 0.1 is 10 % more. */
+  readonly fraction: number;
+}
+
+/** The answer of one channel to the rate. */
+export interface ChannelSensitivity {
+  /** Steady-state change for a rate 100 % higher (density per 1 = 100 %). */
+  readonly sensitivity: number;
+  readonly standardError: number;
+  readonly interval: readonly [number, number];
+  readonly residualSd: number;
+}
+
+/**
+ * How each channel answers to the replenishment rate, from the lab's own history of deliberate rate
+ * changes or from a step test: D(n) = b + S·Σ fᵢ·(1 − e^−(n − nᵢ)), b and S by least squares.
+ *
+ * @param history `turnovers` and `deviations` of the strips, and the `changes` made, each a step of
+ *   at most ±50 %
+ * @param options `confidence` of the intervals, 0.5 to 0.999, default 0.95
+ * @returns one sensitivity a channel
+ * @throws InputError if there are too few strips, no change lies among them, or shapes disagree
+ *
+ * @example
+ * const turnovers = Array.from({ length: 30 }, (_, i) => i / 5);
+ * const deviations = turnovers.map((n, i) => [0.03 * (n > 2 ? 1 - Math.exp(2 - n) : 0) + 0.001 * (i % 2)]);
+ * const [ld] = rateSensitivity({ turnovers, deviations, changes: [{ atTurnovers: 2, fraction: 0.1 }] });
+ * ld?.sensitivity // => 0.301
+ *
+ * Source: derived from the balance of a well-stirred tank; regression as in `leastSquares`.
+ */
+export function rateSensitivity(
+  history: {
+    readonly turnovers: readonly number[];
+    readonly deviations: readonly (readonly number[])[];
+    readonly changes: readonly KnownRateChange[];
+  },
+  options: { readonly confidence?: number } = {},
+): readonly ChannelSensitivity[] {
+  const where = "rateSensitivity";
+  const confidence = requireNumber(where, "confidence", options.confidence ?? 0.95, {
+    min: 0.5,
+    max: 0.999,
+  });
+  const { turnovers, deviations, changes } = history;
+  requireNumber(where, "number of strips", turnovers.length, { min: 6 });
+  if (changes.length === 0) {
+    throw new InputError(where, "changes", "empty", "give at least one change of rate");
+  }
+  for (const change of changes) {
+    requireNumber(where, "atTurnovers", change.atTurnovers, { below: turnovers.at(-1) ?? 0 });
+    requireNumber(where, "fraction", change.fraction, { min: -0.5, max: 0.5 });
+  }
+  const answer = turnovers.map((n, i) => {
+    requireNumber(where, `turnovers[${i}]`, n, { min: turnovers[i - 1] ?? 0 });
+    return changes.reduce((sum, c) => sum + c.fraction * responseShare(n - c.atTurnovers), 0);
+  });
+  const rows = answer.map((x) => [1, x]);
+  const channels = deviations[0]?.length ?? 0;
+  return Array.from({ length: channels }, (_, j) => {
+    const fit = leastSquares({ rows, y: deviations.map((row) => row[j] ?? Number.NaN) });
+    const sensitivity = fit.coefficients[1] ?? Number.NaN;
+    const standardError = fit.standardErrors[1] ?? Number.NaN;
+    const reach = standardError * studentTQuantile((1 + confidence) / 2, fit.degreesOfFreedom);
+    return {
+      sensitivity,
+      standardError,
+      interval: [sensitivity - reach, sensitivity + reach] as const,
+      residualSd: fit.residualSd,
+    };
+  });
+}

@@ -1,0 +1,218 @@
+import { describe, expect, it } from "vitest";
+import { seededRandom } from "wetside/numerics";
+import {
+  noiseCovariance,
+  planStepTest,
+  rateAdvice,
+  rateChange,
+  rateSensitivity,
+  sequentialRateChange,
+} from "wetside/replenishment";
+
+const sensitivity = [0.3, 0.3, 0.3, 0.4, 0.4, 0.4];
+const NOISE_SD = 0.012;
+const noise = sensitivity.map((_, i) =>
+  sensitivity.map((_, j) => {
+    if (i === j) return NOISE_SD ** 2;
+    return Math.floor(i / 3) === Math.floor(j / 3) ? 0.5 * NOISE_SD ** 2 : 0;
+  }),
+);
+
+/** Strips of an invented line whose rate changes by `error` at turnover `at`. */
+function strips(seed: number, error: number, at: number, count = 72, turnoversInAll = 6) {
+  const { normal } = seededRandom(seed);
+  const turnovers = Array.from({ length: count }, (_, i) => (i * turnoversInAll) / (count - 1));
+  const deviations = turnovers.map((n) => {
+    const answer = n > at ? error * (1 - Math.exp(at - n)) : 0;
+    const common = [normal(), normal()];
+    return sensitivity.map((s, j) => {
+      const shared = Math.SQRT1_2 * (common[Math.floor(j / 3)] ?? 0);
+      return 0.01 + s * answer + NOISE_SD * (shared + Math.SQRT1_2 * normal());
+    });
+  });
+  return { turnovers, deviations, sensitivity, noise };
+}
+
+describe("rateChange", () => {
+  it("finds, sizes and dates a pump that delivers 15 % too little", () => {
+    const found = rateChange(strips(4, -0.15, 3));
+    expect(found.finding).toBe("rate changed");
+    const [low, high] = found.errorInterval;
+    expect(low).toBeLessThan(-0.15);
+    expect(high).toBeGreaterThan(-0.15);
+    const [early, late] = found.changeAtInterval;
+    expect(early).toBeLessThan(3);
+    expect(late).toBeGreaterThan(3);
+    expect(found.pValue).toBeLessThan(0.01);
+    expect(found.warnings).toEqual([]);
+  });
+  it("speaks of no change in at most 5 % of unchanged lines falsely, within four standard errors", () => {
+    const lines = 300;
+    let false_ = 0;
+    for (let seed = 0; seed < lines; seed++) {
+      if (rateChange(strips(1000 + seed, 0, 0, 40, 4), { draws: 200 }).pValue <= 0.05) false_++;
+    }
+    expect(false_ / lines).toBeLessThan(0.05 + 4 * Math.sqrt((0.05 * 0.95) / lines));
+    expect(false_).toBeGreaterThan(0);
+  });
+  it("holds the truth in its intervals about as often as it says", () => {
+    const lines = 200;
+    let [size, moment] = [0, 0];
+    for (let seed = 0; seed < lines; seed++) {
+      const { errorInterval, changeAtInterval } = rateChange(strips(5000 + seed, 0.1, 3), {
+        draws: 200,
+      });
+      if (errorInterval[0] <= 0.1 && errorInterval[1] >= 0.1) size++;
+      if (changeAtInterval[0] <= 3 && changeAtInterval[1] >= 3) moment++;
+    }
+    const fourErrors = 4 * Math.sqrt((0.05 * 0.95) / lines);
+    expect(Math.abs(size / lines - 0.95)).toBeLessThan(fourErrors);
+    expect(moment / lines).toBeGreaterThan(0.93 - fourErrors);
+  });
+  it("gives the same answer for the same strips, and does not care in which unit density is read", () => {
+    const series = strips(9, -0.1, 2);
+    const found = rateChange(series);
+    expect(rateChange(series)).toEqual(found);
+    const inHundredths = rateChange({
+      turnovers: series.turnovers,
+      deviations: series.deviations.map((row) => row.map((d) => 100 * d)),
+      sensitivity: sensitivity.map((s) => 100 * s),
+      noise: noise.map((row) => row.map((v) => 1e4 * v)),
+    });
+    expect(inHundredths.error).toBeCloseTo(found.error, 10);
+    expect(inHundredths.finding).toBe(found.finding);
+  });
+  it("cannot tell the size of a change that has hardly begun to show", () => {
+    const found = rateChange(strips(12, -0.2, 5.75));
+    expect(found.finding).toBe("cannot tell yet");
+  });
+  it("warns of scatter that the stated noise does not explain", () => {
+    const series = strips(3, 0, 0);
+    const calm = noise.map((row) => row.map((v) => v / 9));
+    expect(rateChange({ ...series, noise: calm }).warnings[0]).toMatch(/[23]\.\d times/);
+  });
+  it("refuses too few strips, a counter that runs backwards, and parts that do not fit", () => {
+    const series = strips(1, 0, 0);
+    const few = { ...series, turnovers: [0, 1], deviations: series.deviations.slice(0, 2) };
+    expect(() => rateChange(few)).toThrow("number of strips is 2");
+    const back = [...series.turnovers];
+    back[5] = 0;
+    expect(() => rateChange({ ...series, turnovers: back })).toThrow("counter that was reset");
+    expect(() => rateChange({ ...series, sensitivity: [0.3] })).toThrow("noise");
+    expect(() => rateChange({ ...series, sensitivity: sensitivity.map(() => 0) })).toThrow("not 0");
+    const still = series.turnovers.map(() => 1);
+    expect(() => rateChange({ ...series, turnovers: still })).toThrow("hardly been replenished");
+  });
+});
+
+describe("sequentialRateChange", () => {
+  it("ends with the estimate of the fit over all strips, within the grid's spacing", () => {
+    const series = strips(4, -0.15, 3);
+    const last = sequentialRateChange(series).at(-1);
+    const whole = rateChange(series);
+    expect(last?.changeAtTurnovers).toBeCloseTo(whole.changeAtTurnovers, 1);
+    expect(last?.error).toBeCloseTo(whole.error, 2);
+  });
+  it("is at every strip what it would be if the log ended there", () => {
+    const series = strips(6, 0.2, 2);
+    const all = sequentialRateChange(series);
+    const at = 50;
+    const short = sequentialRateChange({
+      ...series,
+      turnovers: series.turnovers.slice(0, at),
+      deviations: series.deviations.slice(0, at),
+    }).at(-1);
+    const same = all.find((each) => each.strip === at - 1);
+    expect(same?.error).toBeCloseTo(short?.error ?? Number.NaN, 10);
+    expect(same?.changeAtTurnovers).toBe(short?.changeAtTurnovers);
+  });
+});
+
+describe("rateAdvice", () => {
+  const change = rateChange(strips(4, -0.15, 3));
+
+  it("sets the rate so that the old delivery comes back, and ends at no error", () => {
+    const advice = rateAdvice(change, { rateMlPerM2: 100, largestStep: 0.5, turnoversPerDay: 0.2 });
+    expect(advice.capped).toBe(false);
+    expect(advice.newRateMlPerM2 * (1 + change.error)).toBeCloseTo(100, 9);
+    expect(Math.abs(advice.path.at(-1)?.expected ?? 1)).toBeLessThan(0.01);
+    expect(advice.path[0]?.expected).toBeCloseTo(change.reachedError, 12);
+    expect(advice.lookAgainDays).toBe(5);
+  });
+  it("never advises a larger step than the cap, and says so", () => {
+    const advice = rateAdvice(change, { rateMlPerM2: 100, largestStep: 0.05 });
+    expect(advice.newRateMlPerM2).toBeCloseTo(105, 9);
+    expect(advice.capped).toBe(true);
+    expect(advice.reason).toContain("largest step allowed");
+  });
+  it("leaves the rate alone where nothing is known to have changed", () => {
+    const quiet = rateChange(strips(21, 0, 0));
+    const advice = rateAdvice(quiet, { rateMlPerM2: 100 });
+    expect(quiet.finding).not.toBe("rate changed");
+    expect(advice.advise).toBe(false);
+    expect(advice.newRateMlPerM2).toBe(100);
+  });
+  it("keeps the expected path between its ends", () => {
+    for (const point of rateAdvice(change, { rateMlPerM2: 50 }).path) {
+      expect(point.low).toBeLessThanOrEqual(point.expected + 1e-12);
+      expect(point.high).toBeGreaterThanOrEqual(point.expected - 1e-12);
+    }
+  });
+});
+
+describe("noiseCovariance", () => {
+  it("recovers the covariance of simulated strips, drift or no drift", () => {
+    const { deviations } = strips(30, 0.3, 0, 4000, 6);
+    const found = noiseCovariance(deviations);
+    found.forEach((row, i) => {
+      row.forEach((value, j) => {
+        // Five standard errors of a covariance from 4,000 differences.
+        const allowed = 5 * NOISE_SD ** 2 * Math.sqrt(3 / 4000);
+        expect(Math.abs(value - (noise[i]?.[j] ?? 0))).toBeLessThan(allowed);
+      });
+    });
+  });
+  it("asks for more strips than channels", () => {
+    expect(() => noiseCovariance([[0.01, 0.02]])).toThrow("ten strips more than channels");
+  });
+});
+
+describe("rateSensitivity and planStepTest", () => {
+  it("give a plan whose interval is as wide as promised", () => {
+    const plan = planStepTest({
+      halfWidth: 0.05,
+      noiseSd: 0.01,
+      stepFraction: 0.1,
+      stripsPerTurnover: 10,
+      sensitivity: 0.4,
+    });
+    const count = plan.stripsBefore + plan.stripsAfter;
+    const turnovers = Array.from({ length: count }, (_, i) => (i + 1) / 10);
+    const at = plan.stripsBefore / 10;
+    const { normal } = seededRandom(2);
+    let covered = 0;
+    let width = 0;
+    const tests = 400;
+    for (let k = 0; k < tests; k++) {
+      const deviations = turnovers.map((n) => {
+        return [0.4 * 0.1 * (n > at ? 1 - Math.exp(at - n) : 0) + 0.01 * normal()];
+      });
+      const changes = [{ atTurnovers: at, fraction: 0.1 }];
+      const [channel] = rateSensitivity({ turnovers, deviations, changes });
+      const [low, high] = channel?.interval ?? [1, 0];
+      if (low <= 0.4 && high >= 0.4) covered++;
+      width += (high - low) / 2 / tests;
+    }
+    expect(Math.abs(covered / tests - 0.95)).toBeLessThan(4 * Math.sqrt((0.05 * 0.95) / tests));
+    expect(Math.abs(width / plan.expectedHalfWidth - 1)).toBeLessThan(0.05);
+    expect(plan.expectedShift).toBeCloseTo(0.04 * (1 - Math.exp(-plan.turnoversAfter)), 12);
+  });
+  it("refuse a history without a change, and a plan that no number of strips meets", () => {
+    expect(() =>
+      rateSensitivity({ turnovers: [0, 1, 2, 3, 4, 5], deviations: [], changes: [] }),
+    ).toThrow("at least one change");
+    expect(() =>
+      planStepTest({ halfWidth: 1e-5, noiseSd: 0.01, stepFraction: 0.1, stripsPerTurnover: 10 }),
+    ).toThrow("larger step");
+  });
+});
