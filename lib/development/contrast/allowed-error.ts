@@ -31,9 +31,13 @@ export function allowedDoses(
     const p = requireNumber(where, "allowed.timePercent", allowed.timePercent, bounds) / 100;
     return { least: 1 - p, most: 1 + p };
   }
-  const { curve } = allowed;
-  const time = requireTimeInReach(where, "allowed.timeMin", allowed.timeMin, curve);
   const error = allowedContrast(where, allowed);
+  const { curve } = allowed;
+  if (curve === undefined) {
+    const advice = "write the contrast curve that the error belongs to";
+    throw new InputError(where, "allowed.curve", curve, advice);
+  }
+  const time = requireTimeInReach(where, "allowed.timeMin", allowed.timeMin, curve);
   const contrast = curve.contrastAt(time);
   const longest = 1000 * time;
   const solve = (target: number) => {

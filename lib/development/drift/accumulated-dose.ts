@@ -1,5 +1,6 @@
-import { integrate } from "../../numerics/index.ts";
+import { findRoot, integrate } from "../../numerics/index.ts";
 import type { FactorPerTenDegreesModel } from "../rate/factor-per-ten-degrees-model.ts";
+import type { PublishedTableModel } from "../rate/published-table-model.ts";
 import type { RateModel } from "../rate/rate-model.ts";
 import type { NewtonCooling } from "./newton-cooling.ts";
 import type { TemperatureCourse } from "./temperature-course.ts";
@@ -33,11 +34,43 @@ export function accumulatedDose(
       continue;
     }
     method = "adaptive quadrature";
-    const part = integrate((t) => model.relativeRate(course.temperatureAt(t)), start, end);
-    doseMin += part.value;
-    errorBoundMin += part.errorBound;
+    const kinks = kinkTimes(model, course, start, end);
+    for (const [j, from] of kinks.slice(0, -1).entries()) {
+      const rate = (t: number) => model.relativeRate(course.temperatureAt(t));
+      const part = integrate(rate, from, kinks[j + 1] ?? from);
+      doseMin += part.value;
+      errorBoundMin += part.errorBound;
+    }
   }
   return { doseMin, errorBoundMin, method };
+}
+
+/**
+ * A stretch cut where the course passes a row of a printed table: there the rate has a kink, which
+ * a quadrature rule does not see in its error.
+ */
+function kinkTimes(
+  model: RateModel,
+  course: TemperatureCourse,
+  from: number,
+  to: number,
+): readonly number[] {
+  if (!isTable(model)) return [from, to];
+  const pieces = course.kind === "logged" ? 1 : 16;
+  const stops = Array.from({ length: pieces + 1 }, (_, i) => from + ((to - from) * i) / pieces);
+  const inner = stops.slice(0, -1).flatMap((lower, i) => {
+    const upper = stops[i + 1] ?? lower;
+    return model.rows.flatMap(({ temperatureC }) => {
+      const above = (t: number) => course.temperatureAt(t) - temperatureC;
+      if (above(upper) === 0) return [upper];
+      return above(lower) * above(upper) < 0 ? [findRoot(above, { lower, upper })] : [];
+    });
+  });
+  return [from, ...inner.filter((t) => t > from && t < to).sort((a, b) => a - b), to];
+}
+
+function isTable(model: RateModel): model is PublishedTableModel {
+  return model.kind === "published-table" && "rows" in model;
 }
 
 function isFactorModel(model: RateModel): model is FactorPerTenDegreesModel {
@@ -54,15 +87,17 @@ function closedForm(
   from: number,
   to: number,
 ): number | undefined {
-  const r1 = model.relativeRate(course.temperatureAt(from));
-  if (course.kind === "constant") return r1 * (to - from);
-  if (course.kind === "logged") {
-    // The temperature is a straight line, so the rate is one exponential: the logarithmic mean.
-    const u = Math.log(model.relativeRate(course.temperatureAt(to)) / r1);
-    return r1 * (to - from) * (u === 0 ? 1 : Math.expm1(u) / u);
-  }
+  if (course.kind === "constant") return model.relativeRate(course.temperatureAt(0)) * (to - from);
+  if (course.kind === "logged") return straightDose(model, course, from, to);
   if (!isNewton(course) || !isFactorModel(model)) return undefined;
   return newtonDose(model, course, from, to);
+}
+
+/** Under a straight line of temperature the rate is one exponential: the logarithmic mean. */
+function straightDose(model: RateModel, course: TemperatureCourse, from: number, to: number) {
+  const rate = model.relativeRate(course.temperatureAt(from));
+  const u = Math.log(model.relativeRate(course.temperatureAt(to)) / rate);
+  return rate * (to - from) * (u === 0 ? 1 : Math.expm1(u) / u);
 }
 
 /**
@@ -80,9 +115,10 @@ function newtonDose(
   const { surroundingsC, ratePerMin: k } = course;
   // Not through relativeRate: the surroundings may lie out of the model's reach.
   const around = Math.exp(a * (surroundingsC - model.referenceTemperatureC));
-  if (k === 0) return model.relativeRate(course.startTemperatureC) * (to - from);
-  const x = a * (course.startTemperatureC - surroundingsC) * Math.exp(-k * from);
   const decay = k * (to - from);
+  // So slow a drift is a straight line (the next term is decay²), and the sum would lose its digits.
+  if (decay < 1e-9) return straightDose(model, course, from, to);
+  const x = a * (course.startTemperatureC - surroundingsC) * Math.exp(-k * from);
   let power = 1;
   let sum = decay;
   for (let n = 1; n <= 200; n++) {

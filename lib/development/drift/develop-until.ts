@@ -106,7 +106,7 @@ function timeOfDose(model: RateModel, course: TemperatureCourse, wanted: number)
       return findRoot((t) => before + accumulatedDose(model, course, start, t).doseMin - wanted, {
         lower: start,
         upper: end,
-        tolerance: 1e-10 * end,
+        tolerance: 1e-13 * end,
       });
     }
     if (end < time + stretch) {

@@ -1,0 +1,1 @@
+export { computed } from "./nist-strd-contrast-laws.ts";
