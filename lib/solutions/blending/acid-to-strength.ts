@@ -1,5 +1,6 @@
 import { requireNumber } from "../../input/index.ts";
 import { cautionsFor } from "../cautions/cautions-for.ts";
+import { requireVolumeMl } from "../dilution/require-volume.ts";
 import { blendByMass } from "./blend-by-mass.ts";
 import { solutionDensity } from "./solution-density.ts";
 import { wholeParts } from "./whole-parts.ts";
@@ -67,11 +68,7 @@ export function acidToStrength(wanted: {
     unit: "%",
     hint: "between the two strengths at hand",
   });
-  const totalMl = requireNumber(where, "totalMl", wanted.totalMl, {
-    above: 0,
-    max: 1e9,
-    unit: "mL",
-  });
+  const totalMl = requireVolumeMl(where, "totalMl", wanted.totalMl);
   const at = wanted.temperatureC === undefined ? {} : { temperatureC: wanted.temperatureC };
   const mixed = solutionDensity({ substance, massPercent: target, ...at });
   const totalG = totalMl * mixed.densityGPerMl;

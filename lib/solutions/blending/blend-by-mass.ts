@@ -64,8 +64,10 @@ export function blendByMass(given: {
   const sum = (key: "massG" | "soluteG" | "volumeMl") =>
     weighed.reduce((total, portion) => total + portion[key], 0);
   const massG = requireNumber(where, "total mass", sum("massG"), { above: 0, unit: "g" });
-  const massPercent = (sum("soluteG") / massG) * 100;
-  const mixed = density(Math.min(massPercent, 100));
+  // Rounding must not lift a mix above its strongest portion, and so out of the data.
+  const strongest = Math.max(...given.portions.map((portion) => portion.massPercent));
+  const massPercent = Math.min(strongest, (sum("soluteG") / massG) * 100);
+  const mixed = density(massPercent);
   const volumeMl = massG / mixed.densityGPerMl;
   return {
     massG,

@@ -1,5 +1,6 @@
 import { InputError, requireNumber } from "../../input/index.ts";
 import { ADDITIVE_VOLUMES } from "../dilution/dilute.ts";
+import { requireVolumeMl, requireVolumeOrNoneMl } from "../dilution/require-volume.ts";
 
 /** Volumes of two solutions that blend to a wanted strength. */
 export interface Blend {
@@ -40,7 +41,7 @@ export function blendToStrength(wanted: {
   const first = requireNumber(where, "first", wanted.first, { min: 0, max: 1e12 });
   const second = requireNumber(where, "second", wanted.second, { min: 0, max: 1e12 });
   const target = requireNumber(where, "target", wanted.target, { min: 0, max: 1e12 });
-  const total = requireNumber(where, "totalMl", wanted.totalMl, { above: 0, unit: "mL" });
+  const total = requireVolumeMl(where, "totalMl", wanted.totalMl);
   const [low, high] = [Math.min(first, second), Math.max(first, second)];
   if (target < low || target > high) {
     const advice = `write a strength from ${low} to ${high}; two solutions cannot give one outside their own`;
@@ -88,7 +89,7 @@ export function diluteToStrength(wanted: {
     max: strength,
     hint: "water cannot make it stronger",
   });
-  const total = requireNumber(where, "totalMl", wanted.totalMl, { above: 0, unit: "mL" });
+  const total = requireVolumeMl(where, "totalMl", wanted.totalMl);
   const stockMl = total * (target / strength);
   return { stockMl, waterMl: total - stockMl, totalMl: total };
 }
@@ -118,7 +119,7 @@ export function blendVolumes(
   let [volumeMl, amount] = [0, 0];
   portions.forEach((portion, i) => {
     const bounds = { min: 0, max: 1e12 };
-    const volume = requireNumber(where, `portions[${i}].volumeMl`, portion.volumeMl, bounds);
+    const volume = requireVolumeOrNoneMl(where, `portions[${i}].volumeMl`, portion.volumeMl);
     volumeMl += volume;
     amount += volume * requireNumber(where, `portions[${i}].strength`, portion.strength, bounds);
   });

@@ -1,5 +1,6 @@
 import { InputError, requireNumber } from "../../input/index.ts";
 import { ADDITIVE_VOLUMES } from "../dilution/dilute.ts";
+import { requireVolumeMl } from "../dilution/require-volume.ts";
 
 /** What to do to a tank, in order: first dump, then add. */
 export interface TankCorrection {
@@ -48,12 +49,12 @@ export interface TankToCorrect {
  */
 export function correctTank(tank: TankToCorrect): TankCorrection {
   const where = "correctTank";
-  const volume = { above: 0, max: 1e12, unit: "mL" };
   const strengths = { min: 0, max: 1e12 };
-  const full = requireNumber(where, "tankMl", tank.tankMl, volume);
+  const full = requireVolumeMl(where, "tankMl", tank.tankMl);
   const present = requireNumber(where, "presentMl", tank.presentMl ?? full, {
-    ...volume,
+    above: 0,
     max: full,
+    unit: "mL",
     hint: "no more than the tank holds",
   });
   const s = requireNumber(where, "strength", tank.strength, strengths);

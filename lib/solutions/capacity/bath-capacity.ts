@@ -5,6 +5,7 @@ import {
   formatAreaM2,
   productionAreaM2,
 } from "../../units/index.ts";
+import { requireVolumeMl } from "../dilution/require-volume.ts";
 import { publishedCapacities } from "./capacity-data.ts";
 
 /** What a bath has done and can still do. */
@@ -52,8 +53,7 @@ export function bathCapacity(given: {
   readonly reading?: AreaReading;
 }): BathCapacity {
   const where = "bathCapacity";
-  const volumeL =
-    requireNumber(where, "volumeMl", given.volumeMl, { above: 0, max: 1e12, unit: "mL" }) / 1000;
+  const volumeL = requireVolumeMl(where, "volumeMl", given.volumeMl) / 1000;
   const { areaM2PerL, reading, source } = capacityOf(given);
   const totalM2 = areaM2PerL * volumeL;
   const used = given.used ?? [];
@@ -99,7 +99,7 @@ function capacityOf(given: {
     throw new InputError(where, "capacity", given.capacity, advice);
   }
   if (given.capacityM2PerL !== undefined) {
-    const bounds = { above: 0, max: 1e6, unit: "m² per litre" };
+    const bounds = { above: 0, min: 1e-6, max: 1e6, unit: "m² per litre" };
     const areaM2PerL = requireNumber(where, "capacityM2PerL", given.capacityM2PerL, bounds);
     const reading = given.reading ?? "dimensions";
     return { areaM2PerL, reading, source: "capacity as given by the caller" };

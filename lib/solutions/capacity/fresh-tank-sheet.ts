@@ -1,6 +1,7 @@
 import { InputError, requireNumber } from "../../input/index.ts";
 import { cautionsFor } from "../cautions/cautions-for.ts";
 import { ADDITIVE_VOLUMES } from "../dilution/dilute.ts";
+import { requireVolumeMl } from "../dilution/require-volume.ts";
 import type { MixingSheet, MixingStep } from "../mixing-sheet.ts";
 
 /** What is in the replenisher and the starter, for the fresh tank's concentrations. */
@@ -48,7 +49,7 @@ export function freshTankSheet(tank: {
   readonly substances?: readonly string[];
 }): FreshTankSheet {
   const where = "freshTankSheet";
-  const volume = requireNumber(where, "tankMl", tank.tankMl, { above: 0, max: 1e9, unit: "mL" });
+  const volume = requireVolumeMl(where, "tankMl", tank.tankMl);
   const r = requireNumber(where, "replenisherMlPerL", tank.replenisherMlPerL, {
     above: 0,
     max: 1000,

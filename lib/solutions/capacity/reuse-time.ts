@@ -1,4 +1,5 @@
 import { InputError, requireNumber } from "../../input/index.ts";
+import { requireVolumeMl } from "../dilution/require-volume.ts";
 import { type ReuseRule, reuseRules } from "./capacity-data.ts";
 
 /** A development time lengthened for a developer used before. */
@@ -39,8 +40,7 @@ export function reuseTime(given: {
   const where = "reuseTime";
   const first = requireNumber(where, "timeMin", given.timeMin, { above: 0, max: 1e6, unit: "min" });
   const done = requireNumber(where, "filmsDone", given.filmsDone, { min: 0, max: 1e9 });
-  const volume = { above: 0, max: 1e12, unit: "mL" };
-  const volumeL = requireNumber(where, "volumeMl", given.volumeMl, volume) / 1000;
+  const volumeL = requireVolumeMl(where, "volumeMl", given.volumeMl) / 1000;
   const rule = ruleOf(given.rule);
   const most = rule.mostFilmsPerL * volumeL;
   const filmsDonePerL = done / volumeL;

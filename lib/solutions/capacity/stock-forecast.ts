@@ -1,4 +1,5 @@
 import { InputError, requireNumber } from "../../input/index.ts";
+import { requireVolumeOrNoneMl } from "../dilution/require-volume.ts";
 
 /** How long a shelf lasts and when to order. */
 export interface StockForecast {
@@ -44,16 +45,15 @@ export function stockForecast(given: {
   readonly reserveMl?: number;
 }): StockForecast {
   const where = "stockForecast";
-  const volume = { min: 0, max: 1e12, unit: "mL" };
-  const onShelf = requireNumber(where, "onShelfMl", given.onShelfMl, volume);
-  const reserve = requireNumber(where, "reserveMl", given.reserveMl ?? 0, volume);
+  const onShelf = requireVolumeOrNoneMl(where, "onShelfMl", given.onShelfMl);
+  const reserve = requireVolumeOrNoneMl(where, "reserveMl", given.reserveMl ?? 0);
   const lead = requireNumber(where, "leadDays", given.leadDays, { min: 0, max: 3650, whole: true });
   if (!Array.isArray(given.weekUseMl) || given.weekUseMl.length !== 7) {
     const advice = "write seven volumes in mL, Monday first, 0 for a day of rest";
     throw new InputError(where, "weekUseMl", given.weekUseMl, advice);
   }
   const week = given.weekUseMl.map((use, i) =>
-    requireNumber(where, `weekUseMl[${i}]`, use, volume),
+    requireVolumeOrNoneMl(where, `weekUseMl[${i}]`, use),
   );
   const start = dayOf(given.from);
   const weekUseMl = week.reduce((sum, use) => sum + use, 0);

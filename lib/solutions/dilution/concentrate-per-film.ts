@@ -2,6 +2,7 @@ import { requireNumber } from "../../input/index.ts";
 import { parseRatio, type Ratio, type RatioReading } from "../../units/index.ts";
 import { ADDITIVE_VOLUMES, readingOf } from "./dilute.ts";
 import { ratioStrength } from "./ratio-strength.ts";
+import { requireVolumeMl } from "./require-volume.ts";
 
 /** Whether a tank holds enough concentrate for its films, and the ways out if not. */
 export interface ConcentratePerFilm {
@@ -47,12 +48,9 @@ export function checkConcentratePerFilm(
 ): ConcentratePerFilm {
   const where = "checkConcentratePerFilm";
   const strength = ratioStrength(parseRatio(given.ratio, readingOf(given)));
-  const total = requireNumber(where, "totalMl", given.totalMl, { above: 0, unit: "mL" });
-  const films = requireNumber(where, "films", given.films, { above: 0 });
-  const smallest = requireNumber(where, "smallestMlPerFilm", given.smallestMlPerFilm, {
-    above: 0,
-    unit: "mL",
-  });
+  const total = requireVolumeMl(where, "totalMl", given.totalMl);
+  const films = requireNumber(where, "films", given.films, { above: 0, min: 0.01, max: 1e9 });
+  const smallest = requireVolumeMl(where, "smallestMlPerFilm", given.smallestMlPerFilm);
   const concentrateMl = total * strength;
   const neededMl = films * smallest;
   // A hair of slack, so that exactly enough is enough in binary arithmetic too.

@@ -1,5 +1,6 @@
-import { InputError, requireNumber } from "../../input/index.ts";
+import { InputError } from "../../input/index.ts";
 import { parseRatio, type Ratio, type RatioReading } from "../../units/index.ts";
+import { requireVolumeMl } from "./require-volume.ts";
 
 /** One part of a dilution and how much of it to measure. */
 export interface DilutionPart {
@@ -47,7 +48,7 @@ export function dilute(
   } & RatioReading,
 ): Dilution {
   const ratio = parseRatio(wanted.ratio, readingOf(wanted));
-  const total = requireNumber("dilute", "totalMl", wanted.totalMl, { above: 0, unit: "mL" });
+  const total = requireVolumeMl("dilute", "totalMl", wanted.totalMl);
   const names = concentrateNames("dilute", ratio, wanted.names);
   const concentrates = ratio.concentrateParts.map((part, i) => ({
     what: names[i] ?? `part ${i + 1}`,

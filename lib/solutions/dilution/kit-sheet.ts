@@ -1,6 +1,7 @@
 import { InputError, requireNumber } from "../../input/index.ts";
 import { cautionsFor } from "../cautions/cautions-for.ts";
 import type { MixingSheet, MixingStep } from "../mixing-sheet.ts";
+import { requireVolumeMl } from "./require-volume.ts";
 
 /** One part of a kit: its volume in a litre of working solution. */
 export interface KitPart {
@@ -37,8 +38,12 @@ export function kitSheet(kit: {
   readonly substances?: readonly string[];
 }): MixingSheet {
   const where = "kitSheet";
-  const volume = requireNumber(where, "volumeMl", kit.volumeMl, { above: 0, max: 1e9, unit: "mL" });
-  const grain = requireNumber(where, "roundToMl", kit.roundToMl ?? 0.1, { above: 0, max: volume });
+  const volume = requireVolumeMl(where, "volumeMl", kit.volumeMl);
+  const grain = requireNumber(where, "roundToMl", kit.roundToMl ?? 0.1, {
+    min: 1e-6,
+    max: volume,
+    unit: "mL",
+  });
   const share = { min: 0, max: 1 };
   const start = requireNumber(where, "startWaterFraction", kit.startWaterFraction ?? 0.6, share);
   if (!Array.isArray(kit.parts) || kit.parts.length === 0) {

@@ -1,6 +1,7 @@
-import { InputError, requireNumber } from "../../input/index.ts";
+import { InputError } from "../../input/index.ts";
 import { parseRatio, type Ratio, type RatioReading } from "../../units/index.ts";
 import { concentrateNames, type Dilution, type DilutionPart, dilute, readingOf } from "./dilute.ts";
+import { requireVolumeOrNoneMl } from "./require-volume.ts";
 
 /** The most that bottles allow, and what they leave. */
 export interface MostFromStock extends Dilution {
@@ -43,10 +44,7 @@ export function mostFromStock(
     throw new InputError(where, "availableMl", have.availableMl, advice);
   }
   const perPart = ratio.concentrateParts.map((part, i) => {
-    const available = requireNumber(where, `availableMl[${i}]`, have.availableMl[i], {
-      min: 0,
-      unit: "mL",
-    });
+    const available = requireVolumeOrNoneMl(where, `availableMl[${i}]`, have.availableMl[i]);
     return available / part;
   });
   const smallest = Math.min(...perPart);

@@ -1,7 +1,8 @@
-import { InputError, requireNumber } from "../../input/index.ts";
+import { InputError } from "../../input/index.ts";
 import type { Ratio } from "../../units/index.ts";
 import { ADDITIVE_VOLUMES } from "./dilute.ts";
 import { ratioStrength, requireSingle } from "./ratio-strength.ts";
+import { requireVolumeMl } from "./require-volume.ts";
 
 /** How to bring a solution from one dilution to another. */
 export interface Redilution {
@@ -59,16 +60,15 @@ function totalOf(
   given: { readonly totalMl?: number; readonly fromMl?: number },
   share: number,
 ): number {
-  const bounds = { above: 0, unit: "mL" };
   if ((given.totalMl === undefined) === (given.fromMl === undefined)) {
     const advice =
       "write either totalMl, the volume wanted, or fromMl, the volume at hand to use up";
     throw new InputError("redilute", "totalMl", given.totalMl, advice);
   }
   if (given.totalMl !== undefined) {
-    return requireNumber("redilute", "totalMl", given.totalMl, bounds);
+    return requireVolumeMl("redilute", "totalMl", given.totalMl);
   }
-  const fromMl = requireNumber("redilute", "fromMl", given.fromMl, bounds);
+  const fromMl = requireVolumeMl("redilute", "fromMl", given.fromMl);
   if (share === 0) {
     throw new InputError("redilute", "to", "stock", "pour undiluted concentrate instead");
   }

@@ -72,7 +72,7 @@ export function hydrometerCheck(
   });
   const readable = Math.abs(found.perThousandth * READABLE * 1000) / target;
   const coarse = readable > tolerance / 2;
-  const percent = Number((readable * 100).toPrecision(2));
+  const percent = Number((readable * 100).toPrecision(3));
   return {
     ...found,
     target,

@@ -37,7 +37,7 @@ export function productionAreaM2(
     throw new InputError("productionAreaM2", "counts", counts, advice);
   }
   const lines = counts.map(({ format, count }) => {
-    requireNumber("productionAreaM2", `count of ${format}`, count, { min: 0 });
+    requireNumber("productionAreaM2", `count of ${format}`, count, { min: 0, max: 1e12 });
     return { format, count, areaM2: count * formatAreaM2(format, options) };
   });
   return { areaM2: lines.reduce((sum, line) => sum + line.areaM2, 0), lines };
