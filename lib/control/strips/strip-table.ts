@@ -12,7 +12,7 @@ import type { StripHistory } from "./strip-history.ts";
 export interface StripTable {
   readonly keys: readonly SeriesKey[];
   /** For each strip in the order of time, its index in the array that was given. */
-  readonly rows: Int32Array;
+  readonly rows: readonly number[];
   readonly takenAt: readonly string[];
   /** For each key, a deviation for each strip. */
   readonly columns: readonly Float64Array[];
@@ -77,7 +77,10 @@ export function stripTable(where: string, history: StripHistory): StripTable {
   };
 }
 
-function rowsInTime(where: string, history: StripHistory): { rows: Int32Array; later: number } {
+function rowsInTime(
+  where: string,
+  history: StripHistory,
+): { rows: readonly number[]; later: number } {
   const { strips, specification, asOf } = history;
   const rows: number[] = [];
   let later = 0;
@@ -99,7 +102,7 @@ function rowsInTime(where: string, history: StripHistory): { rows: Int32Array; l
   const timeOf = (row: number) => strips[row]?.takenAt ?? "";
   // Array.prototype.sort is stable: strips of the same minute keep the order in which they came.
   if (!sorted) rows.sort((a, b) => (timeOf(a) < timeOf(b) ? -1 : timeOf(a) > timeOf(b) ? 1 : 0));
-  return { rows: Int32Array.from(rows), later };
+  return { rows, later };
 }
 
 function aimsById(history: StripHistory): ReadonlyMap<string, Aims> {
