@@ -13,10 +13,17 @@ export {
   vegaLiteFigure,
 } from "./figure.ts";
 export { individualsFigure } from "./individuals-figure.ts";
-export { sessionBatchTable, sessionBottleTable, sessionSheet } from "./session-tables.ts";
+export { type NearestLimit, nearestLimit } from "./nearest-limit.ts";
+export { sessionSheet } from "./session-sheet.ts";
+export {
+  sessionBatchTable,
+  sessionBottleTable,
+  sessionDevelopmentTable,
+} from "./session-tables.ts";
 export { sessionTimeline } from "./session-timeline.ts";
 export { type Table, type TableColumn, table } from "./table.ts";
 export { type FigureChannel, figureWidth, palette } from "./theme.ts";
 export { todayFigure } from "./today-figure.ts";
 export { attentionTable, changeTable, signalTable } from "./verdict-tables.ts";
+export { verdictLines, verdictMarkdown } from "./verdict-words.ts";
 export { washResidualFigure } from "./wash-residual.ts";

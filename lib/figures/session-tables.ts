@@ -1,65 +1,6 @@
 import type { Session } from "../development/index.ts";
 import { formatMinutes } from "../units/index.ts";
-import { type Table, type TableColumn, table } from "./table.ts";
-
-/**
- * The session on one printed sheet: a row for each step, a column of clock and length for each
- * batch.
- *
- * @param session from `planSession`
- * @returns table; every step of every batch that runs stands in it once
- * @throws InputError as `table`
- *
- * @example
- * const films = [{ name: "roll 1", format: "135-36", developmentTimeMin: 9 }];
- * const developers = [{ name: "developer", dilution: "1+1", use: "one-shot", bottleMl: 500 }];
- * const session = planSession({ start: "19:30", films, tank: "plastic, 1 reel", developers, temperatures: { developerC: 20, roomC: 20 } });
- * sessionSheet(session).rows[2].batch1 // => "19:43:00 (9:15)"
- */
-export function sessionSheet(session: Session): Table {
-  const runs = session.batches.filter((batch) => batch.runs);
-  const baths: string[] = [];
-  for (const { bath } of session.steps) {
-    const row = bath === "turn round" ? "mix" : bath;
-    if (!baths.includes(row)) baths.push(row);
-  }
-  const rows = baths.map((bath) => {
-    const steps = session.steps.filter(
-      (step) => step.bath === bath || (bath === "mix" && step.bath === "turn round"),
-    );
-    const first = steps.find((step) => step.volumeMl !== null) ?? steps[0];
-    const times = steps.map((step) => {
-      const day = step.startDayOffset > 0 ? ` +${step.startDayOffset}` : "";
-      const text = `${step.startClock}${day} (${formatMinutes(step.lengthS / 60)})`;
-      return [`batch${step.batch}`, text] as const;
-    });
-    const same = new Set(steps.map((step) => step.volumeMl)).size === 1;
-    return {
-      step: bath === "mix" && runs.length > 1 ? "mix; then dry spirals, mix" : bath,
-      temperatureC: first?.temperatureC ?? null,
-      volume: same
-        ? (first?.volumeMl ?? null)
-        : steps.map((step) => (step.volumeMl === null ? "–" : step.volumeMl)).join(" / "),
-      agitation: first?.agitation ?? null,
-      ...Object.fromEntries(times),
-    };
-  });
-  const columns: TableColumn[] = [
-    { field: "step", heading: "Step" },
-    { field: "temperatureC", heading: "Bath", unit: "°C", digits: 1 },
-    { field: "volume", heading: "Fill", unit: "mL", align: "right" },
-    { field: "agitation", heading: "Agitate" },
-    ...runs.map((batch) => ({
-      field: `batch${batch.number}`,
-      heading: `Batch ${batch.number}: clock (length)`,
-    })),
-  ];
-  const day = session.endDayOffset > 0 ? " of the next day" : "";
-  return table(rows, {
-    caption: `Session sheet, ${session.startClock} to ${session.endClock}${day}, ${session.tank}. A length includes filling and pouring out.`,
-    columns,
-  });
-}
+import { type Table, table } from "./table.ts";
 
 /**
  * What to measure for each batch, how long it develops, fixes and is washed, and whether it runs.
@@ -98,6 +39,53 @@ export function sessionBatchTable(session: Session): Table {
       { field: "develop", heading: "Develop", unit: "min:s", align: "right" },
       { field: "fix", heading: "Fix", unit: "min:s", align: "right" },
       { field: "runs", heading: "Tonight" },
+    ],
+  });
+}
+
+/**
+ * What temperature and drift do to the development of each batch that runs, and what it would have
+ * cost not to correct.
+ *
+ * @param session from `planSession`
+ * @returns table, one row for each batch that runs; errors in per cent of development
+ * @throws InputError as `table`
+ *
+ * @example
+ * const films = [{ name: "roll 1", format: "135-36", developmentTimeMin: 9 }];
+ * const developers = [{ name: "developer", dilution: "1+1", use: "one-shot", bottleMl: 500 }];
+ * const session = planSession({ start: "19:30", films, tank: "plastic, 1 reel", developers, temperatures: { developerC: 20, roomC: 20 } });
+ * sessionDevelopmentTable(session).rows[0].corrected // => "9:00"
+ */
+export function sessionDevelopmentTable(session: Session): Table {
+  const rows = session.batches.flatMap(({ number, development }) => {
+    if (development === null) return [];
+    return [
+      {
+        batch: number,
+        bottleC: development.bottleTemperatureC,
+        startC: development.startTemperatureC,
+        endC: development.endTemperatureC,
+        given: `${formatMinutes(development.givenMin)} at ${development.referenceTemperatureC} °C`,
+        corrected: formatMinutes(development.timeS / 60),
+        uncorrectedPercent: development.errorIfUncorrectedPercent,
+        withoutDriftPercent: development.errorWithoutDriftPercent,
+      },
+    ];
+  });
+  const degrees = { unit: "°C", digits: 1 };
+  const error = { unit: "%", digits: 1, signed: true };
+  return table(rows, {
+    caption: "Developer in the tank, the corrected time, and the error of development without it",
+    columns: [
+      { field: "batch", heading: "Batch" },
+      { field: "bottleC", heading: "Bottle", ...degrees },
+      { field: "startC", heading: "In the tank", ...degrees },
+      { field: "endC", heading: "At the end", ...degrees },
+      { field: "given", heading: "Time given" },
+      { field: "corrected", heading: "Tonight", unit: "min:s", align: "right" },
+      { field: "uncorrectedPercent", heading: "Error, time as given", ...error },
+      { field: "withoutDriftPercent", heading: "Error, drift forgotten", ...error },
     ],
   });
 }

@@ -3,6 +3,7 @@ import { planSession, type SessionRequest, washByChanges } from "../../lib/devel
 import {
   sessionBatchTable,
   sessionBottleTable,
+  sessionDevelopmentTable,
   sessionSheet,
   sessionTimeline,
   washResidualFigure,
@@ -80,8 +81,13 @@ describe("sessionTimeline", () => {
 });
 
 describe("sessionSheet", () => {
-  it("holds every step of every batch once", () => {
-    const cells = sessionSheet(session).rows.flatMap((row) =>
+  it("holds every step of every batch once, and the moment to pour the developer out", () => {
+    const rows = sessionSheet(session).rows;
+    const out = rows.find((row) => row.step === "POUR DEVELOPER OUT");
+    const developers = session.steps.filter((step) => step.bath === "developer");
+    expect(out?.batch1).toBe(developers[0]?.actions.at(-1)?.clock);
+    const others = rows.filter((row) => row !== out);
+    const cells = others.flatMap((row) =>
       [1, 2, 3].map((batch) => row[`batch${batch}`]).filter((cell) => cell !== undefined),
     );
     expect(cells).toHaveLength(session.steps.length);
@@ -94,7 +100,7 @@ describe("sessionSheet", () => {
     const text = textOf(sessionSheet(session));
     expect(text).toContain("+1");
     // 150 characters of a fixed-width letter fit A4 across at 8 points.
-    expect(Math.max(...text.split("\n").map((line) => line.length))).toBeLessThan(150);
+    expect(Math.max(...text.split("\n").map((line) => line.length))).toBeLessThanOrEqual(150);
   });
 
   it("writes the fill of each batch where they differ", () => {
@@ -104,7 +110,7 @@ describe("sessionSheet", () => {
   });
 });
 
-describe("the tables of batches and bottles", () => {
+describe("the tables of batches, development and bottles", () => {
   it("show what to measure, and why a batch does not run", () => {
     expect(sessionBatchTable(session).rows[0]).toMatchObject({
       stockMl: 290,
@@ -112,6 +118,15 @@ describe("the tables of batches and bottles", () => {
       runs: "yes",
     });
     expect(sessionBatchTable(short).rows[0]?.runs).toContain("no: developer: 100 mL are left");
+  });
+
+  it("show the error of a time that was not corrected, for batches that run", () => {
+    const { rows } = sessionDevelopmentTable(session);
+    expect(rows).toHaveLength(3);
+    const { development } = session.batches[0] ?? {};
+    expect(rows[0]?.uncorrectedPercent).toBe(development?.errorIfUncorrectedPercent);
+    expect(rows[0]?.given).toBe("9:45 at 20 °C");
+    expect(sessionDevelopmentTable(short).rows).toEqual([]);
   });
 
   it("show what is left", () => {

@@ -66,7 +66,7 @@ function temperatureWarnings(
       ? ""
       : `the tank takes it to ${startTemperatureC.toFixed(1)} °C at once and `;
     warnings.push(
-      `the room is ${Math.abs(roomC - developerC).toFixed(1)} °C ${roomC < developerC ? "colder" : "warmer"} than the developer: ${tank}it ends at ${endC.toFixed(1)} °C; the times allow for it, a water bath would be better`,
+      `the room is ${Math.abs(roomC - developerC).toFixed(1)} °C ${roomC < developerC ? "colder" : "warmer"} than the developer: ${tank}it ends at ${endC.toFixed(1)} °C; ${session.colour ? "stand it in a water bath" : "the times allow for it, a water bath would be better"}`,
     );
   }
   return warnings;
