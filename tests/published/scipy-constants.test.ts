@@ -1,0 +1,4 @@
+import { runPublishedChecks } from "./run.ts";
+import { computed } from "./scipy-constants.ts";
+
+runPublishedChecks("scipy-constants", computed);
