@@ -11,6 +11,8 @@ export interface Column {
 export interface Columns {
   /** All headers of the file, in our spelling. */
   readonly names: readonly string[];
+  /** Headers that nobody asked for, as the file writes them. */
+  readonly strangers: readonly string[];
   /** A column that the shape requires. */
   readonly get: (name: string) => Column;
   /** A column that may be missing. */
@@ -56,17 +58,35 @@ export function matchColumns(
       refuse(report, header, header, "the column stands twice in the header", "keep one of them");
     } else found.set(name, { index, header });
   });
-  for (const name of needs.required) {
-    if (found.has(name)) continue;
-    usable = false;
-    const near = closestWord(name, strangers.map(plainHeader));
-    const meant = strangers.find((header) => plainHeader(header) === near);
-    refuse(report, name, "", "the column is missing", missingAdvice(name, meant, strangers));
-  }
+  const missing = needs.required.filter((name) => !found.has(name));
+  const columns = columnsOf(found, headers, strangers);
+  if (missing.length > 0) reportMissing(missing, report.line, columns, report);
   if (strangers.length > 0) {
     warnings.push(`${report.file}: columns not used: ${strangers.map(quoted).join(", ")}`);
   }
-  return usable ? columnsOf(found, headers) : undefined;
+  return usable && missing.length === 0 ? columns : undefined;
+}
+
+/** Reports columns that a log needs and its header, on the line given, has not. */
+export function reportMissing(
+  missing: readonly string[],
+  headerLine: number,
+  { strangers }: Columns,
+  report: Report,
+): void {
+  for (const name of missing) {
+    const near = closestWord(name, strangers.map(plainHeader));
+    const meant = strangers.find((header) => plainHeader(header) === near);
+    report.problems.push({
+      file: report.file,
+      line: headerLine,
+      column: name,
+      value: "",
+      problem: "the column is missing",
+      advice: missingAdvice(name, meant, strangers),
+      rowUsed: false,
+    });
+  }
 }
 
 function missingAdvice(
@@ -83,9 +103,14 @@ function missingAdvice(
   return `${add}, or pass columns: { ${name}: "…" } if it is one of those not used (${unused})`;
 }
 
-function columnsOf(found: ReadonlyMap<string, Column>, names: readonly string[]): Columns {
+function columnsOf(
+  found: ReadonlyMap<string, Column>,
+  names: readonly string[],
+  strangers: readonly string[],
+): Columns {
   return {
     names,
+    strangers,
     find: (name) => found.get(name),
     get: (name) => {
       const column = found.get(name);

@@ -1,7 +1,7 @@
 import { csvText } from "./csv-text.ts";
-import { plainNumber } from "./format-strips.ts";
 import type { BathTemperature, ProductionRow, PumpReading, RemakesDay } from "./log-rows.ts";
 import { snakeCase } from "./patch-columns.ts";
+import { plainNumber } from "./plain-number.ts";
 
 /**
  * Writes a production log that `parseProductionLog` reads back to the same rows.
@@ -13,7 +13,12 @@ import { snakeCase } from "./patch-columns.ts";
  * formatProductionLog([{ date: "2026-08-14", process: "colour-negative", format: "135-36", count: 41 }]) // => "date,process,format,count\n2026-08-14,colour-negative,135-36,41\n"
  */
 export function formatProductionLog(rows: readonly ProductionRow[]): string {
-  const cells = rows.map(({ date, process, format, count }) => [date, process, format, count]);
+  const cells = rows.map(({ date, process, format, count }) => [
+    date,
+    process,
+    format,
+    plainNumber(count),
+  ]);
   return csvText(["date", "process", "format", "count"], cells);
 }
 
@@ -40,7 +45,7 @@ export function formatPumpLog(readings: readonly PumpReading[]): string {
   const cells = readings.map((reading) => [
     reading.readAt,
     reading.pump,
-    reading.counterStrokes,
+    plainNumber(reading.counterStrokes),
     plainNumber(reading.settingMlPerStroke),
     optional(reading.deliveredMl),
     reading.counterReset ? "yes" : "",
@@ -83,8 +88,8 @@ export function formatRemakesLog(days: readonly RemakesDay[]): string {
   const header = ["date", "prints_made", ...reasons.map((reason) => `remade_${snakeCase(reason)}`)];
   const cells = days.map((day) => [
     day.date,
-    day.printsMade,
-    ...reasons.map((reason) => day.remade[reason] ?? 0),
+    plainNumber(day.printsMade),
+    ...reasons.map((reason) => plainNumber(day.remade[reason] ?? 0)),
   ]);
   return csvText(header, cells);
 }

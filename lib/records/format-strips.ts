@@ -2,6 +2,7 @@ import type { Patches, Strip, StripBatch } from "../control/strip.ts";
 import { InputError } from "../input/index.ts";
 import { csvText } from "./csv-text.ts";
 import { patchColumn, patchColumns, patchOf } from "./patch-columns.ts";
+import { plainNumber } from "./plain-number.ts";
 
 /**
  * Writes strips as a control-strip log that `parseStripLog` reads back to the same strips.
@@ -96,11 +97,4 @@ function densityCells(patches: Patches, order: readonly string[], decimals: numb
     const { red, green, blue } = densities;
     return [red, green, blue].map((each) => plainNumber(each, decimals));
   });
-}
-
-/** A number without powers of ten: 1e-7 becomes 0.0000001. */
-export function plainNumber(value: number, decimals?: number): string {
-  if (decimals !== undefined) return value.toFixed(decimals);
-  const text = String(value);
-  return text.includes("e") ? value.toFixed(20).replace(/\.?0+$/, "") : text;
 }

@@ -30,13 +30,20 @@ export function patchesIn(headers: readonly string[]): readonly string[] {
   return [...columns].filter(([, count]) => count > 1).map(([column]) => patchOf(column));
 }
 
-/** The patches a log must have: those of its header and those that were stated, or the usual. */
+/**
+ * The patches whose columns a log must have: those of its header, and those that were stated of
+ * which it has at least one column. A header with none of either needs the stated or the usual ones.
+ */
 export function wantedPatches(
   headers: readonly string[],
   stated: readonly string[],
 ): readonly string[] {
-  const patches = new Set([...patchesIn(headers), ...stated]);
-  return patches.size === 0 ? ["dMin", "ld", "hd"] : [...patches];
+  const begun = stated.filter((patch) =>
+    patchColumns(patch).some((column) => headers.includes(column)),
+  );
+  const patches = new Set([...patchesIn(headers), ...begun]);
+  if (patches.size > 0) return [...patches];
+  return stated.length > 0 ? [...new Set(stated)] : ["dMin", "ld", "hd"];
 }
 
 /** `too_bright` gives `tooBright`. */

@@ -1,8 +1,8 @@
 import type { Strip } from "../control/strip.ts";
-import type { Column, Columns } from "./columns.ts";
+import { type Column, type Columns, reportMissing } from "./columns.ts";
 import { DENSITY } from "./density-kind.ts";
 import type { ReadContext, RowReader } from "./log-shape.ts";
-import { wantedPatches } from "./patch-columns.ts";
+import { patchColumns, wantedPatches } from "./patch-columns.ts";
 import { patchReader } from "./patch-reader.ts";
 import { processKind } from "./process-kind.ts";
 import { type Report, refuse } from "./report.ts";
@@ -27,25 +27,49 @@ export function stripReader(
   const wanted = wantedPatches(columns.names, Object.values(stated).flat());
   const patchesOf = patchReader(wanted, columns, DENSITY, report, context);
   const belongs = batchCheck(batches, batchColumn, report);
-  const optional = new Map<string, (patch: string) => boolean>();
-  for (const [process, needed] of Object.entries(stated)) {
-    const must = new Set(needed);
-    optional.set(process, (patch) => !must.has(patch));
-  }
-  const never = () => false;
+  const needs = new Map(
+    Object.entries(stated).map(([process, needed]) => [
+      process,
+      patchNeed(needed, wanted, columns, report),
+    ]),
+  );
+  const everything = { isThere: () => true, mayBeEmpty: () => false };
 
   return (cells) => {
     const takenAt = takenAtOf(cells);
     const process = processOf(cells);
     const stripBatch = batchOf(cells);
     const operator = operatorOf(cells);
-    const patches = patchesOf(cells, optional.get(process) ?? never);
+    const { isThere, mayBeEmpty } = needs.get(process) ?? everything;
+    const patches = isThere() ? patchesOf(cells, mayBeEmpty) : undefined;
     const good = process === "" || stripBatch === "" || belongs(stripBatch, process);
     if (takenAt === "" || process === "" || stripBatch === "" || operator === "") return undefined;
     if (patches === undefined || !good) return undefined;
     const source = { file: report.file, line: report.line };
     return { takenAt, process, stripBatch, operator, patches, source };
   };
+}
+
+/**
+ * What one process asks of the patches. If the header lacks one of them, that is reported once,
+ * when the first strip of the process is met, and the strips of the process cannot be used.
+ */
+function patchNeed(
+  needed: readonly string[],
+  wanted: readonly string[],
+  columns: Columns,
+  report: Report,
+) {
+  const must = new Set(needed);
+  const absent = needed.filter((patch) => !wanted.includes(patch)).flatMap(patchColumns);
+  const headerLine = report.line;
+  let told = false;
+  const isThere = (): boolean => {
+    if (!told && absent.length > 0) reportMissing(absent, headerLine, columns, report);
+    told = true;
+    return absent.length === 0;
+  };
+  return { isThere, mayBeEmpty: (patch: string) => !must.has(patch) };
 }
 
 function batchKind(batches: StripLogOptions["batches"]) {

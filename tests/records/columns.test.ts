@@ -100,6 +100,26 @@ describe("the patches of a strip log", () => {
     ).toEqual(["dmax_r", "dmax_g", "dmax_b"]);
   });
 
+  it("that a process lacks are told once, and only if a strip of it is there", () => {
+    const paper = "2026-08-14T07:20,colour-paper,P-18,MB,0.8,0.8,0.8";
+    const film = (day: number) => `2026-08-${day}T07:10,colour-negative,N-42,MB,0.4,0.8,1.1`;
+    const patches = { "colour-negative": ["ld", "dMax"], "colour-paper": ["ld"] };
+    const read = (...rows: string[]) =>
+      parseStripLog(`${[`${base},ld_r,ld_g,ld_b`, ...rows].join("\n")}\n`, {
+        file: strips,
+        patches,
+      });
+    expect(read(paper).problems).toEqual([]);
+    const mixed = read(film(12), film(13), paper);
+    expect(mixed.problems.map((each) => [each.line, each.column])).toEqual([
+      [1, "dmax_r"],
+      [1, "dmax_g"],
+      [1, "dmax_b"],
+    ]);
+    expect(mixed.rows.map((strip) => strip.process)).toEqual(["colour-paper"]);
+    expect([mixed.rowsRead, mixed.rowsRefused]).toEqual([3, 2]);
+  });
+
   it("may be left empty where the strip's process does not ask for them, but not half empty", () => {
     const header = `${base},ld_r,ld_g,ld_b,dmax_r,dmax_g,dmax_b`;
     const patches = { "colour-negative": ["ld", "dMax"], "colour-paper": ["ld"] };
