@@ -111,6 +111,7 @@ installHost({
   },
   saveText: (name, text) => tell({ type: "save", name, text }),
   announce: (text) => tell({ type: "announce", text }),
+  waitFor: (shown) => pending.push(shown),
 });
 (globalThis as { [key: symbol]: unknown })[Symbol.for("wetside.runner")] = runner;
 

@@ -4,7 +4,7 @@ import type ts from "typescript";
 import { type CellModule, problemInModule, typedModule } from "./cell-module.ts";
 import type { CellProblem } from "./cell-problem.ts";
 import { codeCells } from "./code-cells.ts";
-import { IN_SOURCES, PACKAGE_FOLDER, packageResolver } from "./installation.ts";
+import { IN_SOURCES, PACKAGE_FOLDER, typesResolver } from "./installation.ts";
 import { parseNotebook } from "./notebook-file.ts";
 import { optionalPackage } from "./optional-package.ts";
 
@@ -29,7 +29,7 @@ export async function checkNotebookTypes(files: readonly string[]): Promise<read
     const path = resolve(file);
     const { cells, problems } = await codeCells(parseNotebook(file, await readFile(path, "utf8")));
     syntax.set(path, problems);
-    modules.set(modulePath(path), typedModule(cells, packageResolver(dirname(path))));
+    modules.set(modulePath(path), typedModule(cells, typesResolver(dirname(path))));
   }
   const options = compilerOptions(typescript, dirname(resolve(files[0] ?? ".")));
   const host = hostWith(typescript, options, modules);
@@ -43,7 +43,7 @@ export async function checkNotebookTypes(files: readonly string[]): Promise<read
 }
 
 function modulePath(path: string): string {
-  return join(dirname(path), `.${path.split(/[\\/]/).at(-1)}.cells.ts`);
+  return join(dirname(path), `.${path.split(/[\\/]/).at(-1)}.cells.mts`);
 }
 
 function problemsOf(
@@ -79,7 +79,7 @@ function compilerOptions(typescript: typeof ts, folder: string): ts.CompilerOpti
   };
   const read =
     file === undefined ? undefined : typescript.readConfigFile(file, typescript.sys.readFile);
-  const config = { ...(read?.config as object | undefined), include: [], files: ["cells.ts"] };
+  const config = { ...(read?.config as object | undefined), include: [], files: ["cells.mts"] };
   const parsed =
     file === undefined
       ? own

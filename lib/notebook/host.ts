@@ -14,6 +14,8 @@ export interface NotebookHost {
   saveText(name: string, text: string): void;
   /** Says a line where the person who started the run sees it. */
   announce(text: string): void;
+  /** Lets the place wait, before the next cell, for what a cell began to show. */
+  waitFor?(shown: Promise<unknown>): void;
 }
 
 /** Where a place leaves its host for the cells to find. */

@@ -1,5 +1,4 @@
-import { existsSync } from "node:fs";
-import { createRequire } from "node:module";
+import { existsSync, readFileSync } from "node:fs";
 import { dirname, join } from "node:path";
 import { fileURLToPath, pathToFileURL } from "node:url";
 
@@ -20,10 +19,24 @@ export function packageFile(name: string): string {
  * address of the package this runner belongs to, so that a notebook in any folder runs.
  */
 export function packageResolver(folder: string): (from: string) => string {
+  return resolver(folder, (room) => {
+    const file = IN_SOURCES ? join("lib", room, "index.ts") : join("dist", room, "index.js");
+    return pathToFileURL(join(PACKAGE_FOLDER, file)).href;
+  });
+}
+
+/** The same for the type checker, which takes paths and not addresses. */
+export function typesResolver(folder: string): (from: string) => string {
+  const root = IN_SOURCES ? "lib" : join("dist", "types", "lib");
+  const file = IN_SOURCES ? "index.ts" : "index.d.ts";
+  return resolver(folder, (room) => join(PACKAGE_FOLDER, root, room, file));
+}
+
+function resolver(folder: string, roomPath: (room: string) => string): (from: string) => string {
   const found = findsWetside(folder);
   return (from) => {
     const room = /^wetside(?:\/([a-z-]+))?$/.exec(from);
-    return room === null || found ? from : roomAddress(room[1]);
+    return room === null || found ? from : roomPath(room[1] ?? ".");
   };
 }
 
@@ -31,17 +44,9 @@ function findsWetside(folder: string): boolean {
   for (let here = folder; ; here = dirname(here)) {
     if (existsSync(join(here, "node_modules", "wetside", "package.json"))) return true;
     if (existsSync(join(here, "package.json"))) {
-      const { name } = createRequire(import.meta.url)(join(here, "package.json")) as {
-        name?: string;
-      };
+      const { name } = JSON.parse(readFileSync(join(here, "package.json"), "utf8"));
       if (name === "wetside") return true;
     }
     if (dirname(here) === here) return false;
   }
-}
-
-function roomAddress(room: string | undefined): string {
-  const root = IN_SOURCES ? join(PACKAGE_FOLDER, "lib") : join(PACKAGE_FOLDER, "dist");
-  const file = join(root, room ?? ".", IN_SOURCES ? "index.ts" : "index.js");
-  return pathToFileURL(file).href;
 }

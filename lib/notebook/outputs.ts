@@ -1,10 +1,27 @@
 import type { Bundle, Output } from "./notebook-file.ts";
+import { MissingPackageError } from "./optional-package.ts";
 import type { RunEvent } from "./run-events.ts";
 import { vegaLiteSvg } from "./vega-svg.ts";
 
 const VEGA_LITE = "application/vnd.vegalite.v5+json";
 
-/** The outputs of each cell (by number) in what a run told, figures drawn as SVG too. */
+/** A figure that Vega-Lite cannot draw. */
+export class FigureError extends Error {
+  /** Number of the cell that shows it. */
+  readonly cell: number;
+
+  constructor(cell: number, reason: string) {
+    super(`its figure cannot be drawn: ${reason}`);
+    this.name = "FigureError";
+    this.cell = cell;
+  }
+}
+
+/**
+ * The outputs of each cell (by number) in what a run told, figures drawn as SVG too.
+ *
+ * @throws FigureError for a figure that cannot be drawn
+ */
 export async function collectOutputs(
   events: readonly RunEvent[],
 ): Promise<ReadonlyMap<number, readonly Output[]>> {
@@ -35,9 +52,9 @@ async function outputOf(
       return undefined;
     }
     case "display":
-      return { output_type: "display_data", data: await drawn(event.data), metadata: {} };
+      return { output_type: "display_data", data: await drawn(event.data, cell), metadata: {} };
     case "result": {
-      const data = await drawn(event.data);
+      const data = await drawn(event.data, cell);
       return { output_type: "execute_result", data, metadata: {}, execution_count: cell };
     }
     case "caught": {
@@ -49,8 +66,13 @@ async function outputOf(
   }
 }
 
-async function drawn(bundle: Bundle): Promise<Bundle> {
+async function drawn(bundle: Bundle, cell: number): Promise<Bundle> {
   const specification = bundle[VEGA_LITE];
   if (specification === undefined || "image/svg+xml" in bundle) return bundle;
-  return { ...bundle, "image/svg+xml": await vegaLiteSvg(specification) };
+  try {
+    return { ...bundle, "image/svg+xml": await vegaLiteSvg(specification) };
+  } catch (error) {
+    if (error instanceof MissingPackageError) throw error;
+    throw new FigureError(cell, error instanceof Error ? error.message : String(error));
+  }
 }

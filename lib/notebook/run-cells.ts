@@ -30,7 +30,7 @@ export async function runCells(
   const folder = dirname(notebookPath);
   const module = runningModule(cells, packageResolver(folder));
   const unique = `${process.pid}-${Math.random().toString(36).slice(2, 8)}`;
-  const modulePath = join(folder, `.wetside-run-${unique}.ts`);
+  const modulePath = join(folder, `.wetside-run-${unique}.mts`);
   const tsx = pathToFileURL(createRequire(import.meta.url).resolve("tsx")).href;
   const entry = packageFile(IN_SOURCES ? "cell-process.ts" : "cell-process.js");
   const conditions = IN_SOURCES ? ["--conditions=wetside-source"] : [];

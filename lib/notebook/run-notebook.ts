@@ -1,13 +1,13 @@
 import { readFile } from "node:fs/promises";
 import { basename, dirname, resolve } from "node:path";
 import { NotebookError } from "./cell-problem.ts";
-import { type CodeCell, codeCells, holdsCode } from "./code-cells.ts";
+import { type CodeCell, codeCells, holdsCode, problemOnLine } from "./code-cells.ts";
 import { failureProblem } from "./failure-problem.ts";
 import { injectSettings } from "./inject.ts";
 import { lintCells } from "./lint-cells.ts";
 import { type Cell, type Notebook, type Output, parseNotebook } from "./notebook-file.ts";
 import { requirePackages } from "./optional-package.ts";
-import { collectOutputs } from "./outputs.ts";
+import { collectOutputs, FigureError } from "./outputs.ts";
 import { parametersOf } from "./parameters.ts";
 import { runCells } from "./run-cells.ts";
 import { adaptPath } from "./setting-path.ts";
@@ -60,7 +60,11 @@ export async function runNotebook(options: RunOptions): Promise<RunResult> {
   if (run.failure !== undefined) {
     throw new NotebookError(file, "stopped", [failureProblem(run)], run.failure.stack);
   }
-  const outputs = await collectOutputs(run.events);
+  const outputs = await collectOutputs(run.events).catch((error: unknown) => {
+    const cell = error instanceof FigureError && cells.find((each) => each.number === error.cell);
+    if (!cell) throw error;
+    throw new NotebookError(file, "stopped", [problemOnLine(cell, 0, error.message)], error.stack);
+  });
   const results = notebook.cells.map((cell, index) => withOutputs(cell, index, cells, outputs));
   return {
     notebook: { ...notebook, cells: results },

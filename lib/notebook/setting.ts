@@ -2,6 +2,8 @@ import { InputError } from "../input/index.ts";
 import { type ParameterType, typeWords } from "./parameter-type.ts";
 import type { Parameter } from "./parameters.ts";
 
+const NUMBER = /^[+-]?(\d+\.?\d*|\.\d+)(e[+-]?\d+)?$/i;
+
 /**
  * The value that a text after `--set name=` means for a parameter of that type.
  *
@@ -38,7 +40,7 @@ function settingOf(type: ParameterType, text: string): readonly unknown[] {
   } catch {
     value = undefined;
   }
-  if (type.kind === "number" && /^[+.]?\d/.test(text.trim())) value = Number(text);
+  if (type.kind === "number" && NUMBER.test(text.trim())) value = Number(text);
   return value !== undefined && fits(type, value) ? [value] : [];
 }
 

@@ -27,6 +27,7 @@ export function show(...values: readonly unknown[]): Promise<void> {
     else if (bundle instanceof Promise) waiting = bundle.then(put);
     else put(bundle);
   }
+  if (waiting !== undefined) host.waitFor?.(waiting);
   return shownAlready(waiting ?? Promise.resolve());
 }
 
