@@ -18,6 +18,27 @@ export { strengthAfterAdditions } from "./blending/repeated-addition.ts";
 export { type SolutionDensity, solutionDensity } from "./blending/solution-density.ts";
 export { waterDensityGPerMl } from "./blending/water-density.ts";
 export { wholeParts } from "./blending/whole-parts.ts";
+export { type AreaToPhLimit, areaToPhLimit } from "./buffers/area-to-ph-limit.ts";
+export {
+  type BathPhOptions,
+  type BathPhPoint,
+  bathPhAgainstArea,
+} from "./buffers/bath-ph-against-area.ts";
+export { bufferCapacity } from "./buffers/buffer-capacity.ts";
+export { type BufferMixture, bufferPh } from "./buffers/buffer-ph.ts";
+export { type BathAfterCarryIn, bathAfterCarryIn, type CarryInBath } from "./buffers/carry-in.ts";
+export { daviesActivityCoefficient } from "./buffers/davies.ts";
+export {
+  mixSolutions,
+  pureWater,
+  type SolutionComposition,
+  type SolutionSource,
+  solutionComposition,
+} from "./buffers/solution-composition.ts";
+export { type SolutionPh, solutionPh } from "./buffers/solution-ph.ts";
+export { type StopBathCapacity, stopBathCapacity } from "./buffers/stop-bath-capacity.ts";
+export { debyeHuckelSlope, waterPkw } from "./buffers/water-constants.ts";
+export { acidPk, type WeakAcid, weakAcids } from "./buffers/weak-acid.ts";
 export { type BathCapacity, bathCapacity } from "./capacity/bath-capacity.ts";
 export {
   type PublishedCapacity,
@@ -32,6 +53,7 @@ export {
 } from "./capacity/fresh-tank-sheet.ts";
 export { type ReuseTime, reuseTime } from "./capacity/reuse-time.ts";
 export { type StockForecast, stockForecast } from "./capacity/stock-forecast.ts";
+export { type StockLevel, stockLevels } from "./capacity/stock-levels.ts";
 export {
   everySheetCautions,
   type HazardClass,

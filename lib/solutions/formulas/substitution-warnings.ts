@@ -10,7 +10,7 @@ export function substitutionAdvice(first: ChemicalInForm, second: ChemicalInForm
   const tagged = (tag: string) =>
     first.chemical.tags.includes(tag) && second.chemical.tags.includes(tag);
   if (tagged("alkali")) {
-    return "these alkalis differ in strength, so no factor by mass is right; compare them with phOfRecipe";
+    return "these alkalis differ in strength, so no factor by mass is right; compare them with solutionPh";
   }
   const ion = first.chemical.active?.ion;
   const wanted = ion === undefined ? "the same chemical in another form" : `a source of ${ion}`;
