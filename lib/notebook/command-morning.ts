@@ -64,7 +64,7 @@ async function notebooksIn(folder: string): Promise<readonly string[]> {
   const names = await readdir(folder).catch(() => {
     throw new InputError("wetside morning", "FOLDER", folder, "there is no such folder");
   });
-  const files = names.filter((name) => name.endsWith(".ipynb")).sort();
+  const files = names.filter((name) => /^[^.].*\.ipynb$/.test(name)).sort();
   if (files.length > 0) return files.map((name) => join(folder, name));
   throw new InputError("wetside morning", "FOLDER", folder, "there is no notebook in it");
 }
