@@ -140,6 +140,49 @@ describe("any session that can be planned", () => {
   });
 });
 
+describe("any colour session", () => {
+  const colour = fc.record({
+    process: fc.constantFrom("colour negative" as const, "colour reversal" as const),
+    start: fc.constantFrom("23:50", "2024-12-31T22:10"),
+    films: fc
+      .array(
+        fc.record({
+          format: fc.constantFrom("135-36", "120"),
+          pushStops: fc.constantFrom(-1, 0, 1, 2),
+        }),
+        { minLength: 1, maxLength: 6 },
+      )
+      .map((films) => films.map((each, i) => ({ ...each, name: `roll ${i}` }))),
+    tank: fc.constant("plastic, 3 reels"),
+    temperatures: fc.record({
+      developerC: fc.double({ min: 36, max: 40, noNaN: true }),
+      roomC: fc.double({ min: 15, max: 30, noNaN: true }),
+    }),
+    bottles: fc
+      .integer({ min: 0, max: 1500 })
+      .chain((volumeMl) =>
+        fc.boolean().map((oneShot) => [{ bath: "developer", volumeMl, oneShot }]),
+      ),
+  });
+
+  it("has a timeline that sums up, films that are all placed and bottles that add up", () => {
+    fc.assert(
+      fc.property(colour, (given) => {
+        const { steps, lengthS, batches, bottles } = planSession(given);
+        expect(steps.reduce((sum, step) => sum + step.lengthS, 0)).toBe(lengthS);
+        expect(steps.every((step, i) => step.startS === (steps[i - 1]?.endS ?? 0))).toBe(true);
+        expect(batches.flatMap((batch) => batch.films).sort()).toEqual(
+          given.films.map((each) => each.name).sort(),
+        );
+        for (const { beforeMl, usedMl, leftMl } of bottles) {
+          expect(Math.abs(usedMl + leftMl - beforeMl)).toBeLessThan(ROUNDING_ML);
+        }
+      }),
+      { numRuns: 80 },
+    );
+  });
+});
+
 describe("a hotter developer", () => {
   it("is never poured out later", () => {
     fc.assert(

@@ -19,9 +19,11 @@ export function planFixing(
   const bottle = session.bottles.find((each) => each.bath === "fixer");
   const capacity = ((bottle?.capacityFilmsPerL ?? 0) * (bottle?.volumeMl ?? 0)) / 1000;
   const fresh = given.clearingTimeFreshS;
+  // A test of today has the films of earlier evenings in it already.
+  const earlier = given.clearingTimeNowS === undefined ? (bottle?.filmsDone ?? 0) : 0;
   const grown =
     capacity > 0 && !bottle?.oneShot
-      ? (fresh * (washRules.fixing.exhaustedAt - 1) * filmsThisSession) / capacity
+      ? (fresh * (washRules.fixing.exhaustedAt - 1) * (earlier + filmsThisSession)) / capacity
       : 0;
   const fixing = fixingTime({
     ...given,

@@ -1,4 +1,4 @@
-import { InputError, requireNumber } from "../../input/index.ts";
+import { InputError, requireNumber, requireOneOf } from "../../input/index.ts";
 import { requireSurroundings } from "../drift/newton-cooling.ts";
 import { requireBathTemperature } from "../rate/bath-temperature.ts";
 import { type AgitationScheme, requireAgitation } from "./agitation.ts";
@@ -56,6 +56,9 @@ export function readSession(where: string, request: SessionRequest): ReadSession
   const colour = recipe.id !== "black-and-white negative";
   const start = parseClockTime(request.start);
   const tank = developingTank(request.tank);
+  requireOneOf(where, "stop", request.stop ?? "acid", ["acid", "water"]);
+  const waters = ["soft", "hard", "filtered", "distilled"] as const;
+  requireOneOf(where, "rinseWater", request.rinseWater ?? "soft", waters);
   const developers = readDevelopers(where, request, colour);
   const films = readFilms(where, request.films, { tank, recipe, developers });
   return {

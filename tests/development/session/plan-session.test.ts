@@ -163,6 +163,13 @@ describe("several batches", () => {
     expect(session.batches.map((each) => each.fixS)).toEqual([120, 132, 144]);
   });
 
+  it("count the films of earlier evenings where the fixer was not tested today", () => {
+    const bottles = [{ bath: "fixer", volumeMl: 1000, capacityFilmsPerL: 20, filmsDone: 10 }];
+    expect(planSession({ ...evening, bottles }).batches[0]?.fixS).toBe(180);
+    const fixer = { clearingTimeFreshS: 60, clearingTimeNowS: 70 };
+    expect(planSession({ ...evening, bottles, fixer }).batches[0]?.fixS).toBe(140);
+  });
+
   it("develop longer in a bath used again", () => {
     const again = {
       ...developer,
