@@ -85,3 +85,4 @@ export type {
 } from "./verdict/verdict.ts";
 export { type StripVerdict, verdictHistory } from "./verdict/verdict-history.ts";
 export type { VerdictOptions } from "./verdict/verdict-options.ts";
+export * from "./trend/index.ts";

@@ -31,10 +31,10 @@ const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
 
 // Libraries a room may lean on at run time; notebook tools and data frames belong to lib/notebook.
 const LIBRARIES: readonly string[] = [
-  "csv-parse",
   "mf-parser",
   "ml-levenberg-marquardt",
   "ml-matrix",
+  "papaparse",
   "pure-rand",
   "simple-statistics",
   "@stdlib",
