@@ -54,6 +54,7 @@ export {
 export { type ReuseTime, reuseTime } from "./capacity/reuse-time.ts";
 export { type StockForecast, stockForecast } from "./capacity/stock-forecast.ts";
 export { type StockLevel, stockLevels } from "./capacity/stock-levels.ts";
+export { type WeekLoad, weekLoad } from "./capacity/week-load.ts";
 export {
   everySheetCautions,
   type HazardClass,

@@ -1,5 +1,5 @@
-import { InputError, requireNumber } from "../../input/index.ts";
 import { requireVolumeOrNoneMl } from "../dilution/require-volume.ts";
+import { dateOf, dayOf, requireDays, requireWeekUseMl, weekdayOf } from "./stock-calendar.ts";
 
 /** How long a shelf lasts and when to order. */
 export interface StockForecast {
@@ -14,7 +14,6 @@ export interface StockForecast {
   readonly warnings: readonly string[];
 }
 
-const DAY_MS = 86_400_000;
 const LONGEST_DAYS = 36_525;
 
 /**
@@ -47,15 +46,9 @@ export function stockForecast(given: {
   const where = "stockForecast";
   const onShelf = requireVolumeOrNoneMl(where, "onShelfMl", given.onShelfMl);
   const reserve = requireVolumeOrNoneMl(where, "reserveMl", given.reserveMl ?? 0);
-  const lead = requireNumber(where, "leadDays", given.leadDays, { min: 0, max: 3650, whole: true });
-  if (!Array.isArray(given.weekUseMl) || given.weekUseMl.length !== 7) {
-    const advice = "write seven volumes in mL, Monday first, 0 for a day of rest";
-    throw new InputError(where, "weekUseMl", given.weekUseMl, advice);
-  }
-  const week = given.weekUseMl.map((use, i) =>
-    requireVolumeOrNoneMl(where, `weekUseMl[${i}]`, use),
-  );
-  const start = dayOf(given.from);
+  const lead = requireDays(where, "leadDays", given.leadDays);
+  const week = requireWeekUseMl(where, given.weekUseMl);
+  const start = dayOf(where, given.from);
   const weekUseMl = week.reduce((sum, use) => sum + use, 0);
   const usable = Math.max(0, onShelf - reserve);
   const daysLeft = servedDays(usable, week, weekUseMl, start);
@@ -92,20 +85,4 @@ function servedDays(
     left -= use;
     days += 1;
   }
-}
-
-function weekdayOf(day: number): number {
-  // Day 0, 1970-01-01, was a Thursday; Monday is 0.
-  return (((day + 3) % 7) + 7) % 7;
-}
-
-function dayOf(text: string): number {
-  const found = /^(\d{4})-(\d{2})-(\d{2})$/.exec(typeof text === "string" ? text : "");
-  const day = found ? Date.parse(`${text}T00:00:00Z`) / DAY_MS : Number.NaN;
-  if (Number.isInteger(day) && dateOf(day) === text) return day;
-  throw new InputError("stockForecast", "from", text, 'write a day like "2026-03-02"');
-}
-
-function dateOf(day: number): string {
-  return new Date(day * DAY_MS).toISOString().slice(0, 10);
 }

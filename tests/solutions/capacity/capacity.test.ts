@@ -6,6 +6,8 @@ import {
   reuseRules,
   reuseTime,
   stockForecast,
+  stockLevels,
+  weekLoad,
 } from "wetside/solutions";
 
 describe("the capacity data", () => {
@@ -178,5 +180,64 @@ describe("freshTankSheet", () => {
     expect(() => freshTankSheet({ ...tank, replenisherMlPerL: 0 })).toThrow("replenisherMlPerL");
     const components = [{ name: "x", replenisherGPerL: -1 }];
     expect(() => freshTankSheet({ ...tank, components })).toThrow("replenisherGPerL of x");
+  });
+});
+
+describe("stockLevels", () => {
+  const shelf = { onShelfMl: 2500, weekUseMl: [1000, 500, 0, 0, 0, 0, 0], from: "2026-03-02" };
+  it("falls by the use of each weekday and never below nothing", () => {
+    const levels = stockLevels({ ...shelf, days: 9 });
+    expect(levels.map(({ onShelfMl }) => onShelfMl)).toEqual([
+      2500, 1500, 1000, 1000, 1000, 1000, 1000, 1000, 0, 0,
+    ]);
+    expect(levels.at(-1)?.date).toBe("2026-03-11");
+  });
+  it("agrees with the forecast about the first day that cannot be served", () => {
+    const empty = stockForecast({ ...shelf, leadDays: 0 }).emptyOn;
+    const levels = stockLevels({ ...shelf, days: 30 });
+    const day = levels.findIndex(({ date }) => date === empty);
+    expect(empty).toBe("2026-03-10");
+    expect(levels[day]?.onShelfMl).toBeLessThan(500);
+    expect(levels[day - 1]?.onShelfMl).toBeGreaterThanOrEqual(1000);
+  });
+  it("gives this morning alone for no days, and refuses half a day", () => {
+    expect(stockLevels({ ...shelf, days: 0 })).toEqual([{ date: "2026-03-02", onShelfMl: 2500 }]);
+    expect(() => stockLevels({ ...shelf, days: 0.5 })).toThrow("whole");
+  });
+});
+
+describe("weekLoad", () => {
+  const rows = [
+    { date: "2026-03-01", format: "120", count: 99 },
+    { date: "2026-03-02", format: "120", count: 4 },
+    { date: "2026-03-06", format: "120", count: 2 },
+    { date: "2026-03-06", format: "135-36", count: 10 },
+    { date: "2026-03-09", format: "120", count: 99 },
+  ];
+  it("takes the seven days up to the date, by weekday and by format", () => {
+    const week = weekLoad(rows, { to: "2026-03-08" });
+    expect(week.from).toBe("2026-03-02");
+    expect(week.areaM2).toBeCloseTo(6 * 0.0507375 + 0.567, 12);
+    expect(week.areaM2ByWeekday[0]).toBeCloseTo(4 * 0.0507375, 12);
+    expect(week.areaM2ByWeekday[4]).toBeCloseTo(2 * 0.0507375 + 0.567, 12);
+    expect(week.byFormat.map(({ format, count }) => [format, count])).toEqual([
+      ["120", 6],
+      ["135-36", 10],
+    ]);
+  });
+  it("sums the same by weekday as in all", () => {
+    const week = weekLoad(rows, { to: "2026-03-06", reading: "trade" });
+    const sum = week.areaM2ByWeekday.reduce((total, area) => total + area, 0);
+    expect(sum).toBeCloseTo(week.areaM2, 12);
+  });
+  it("names the days without rows", () => {
+    expect(weekLoad(rows, { to: "2026-03-08" }).daysWithout).toHaveLength(5);
+    expect(weekLoad([], { to: "2026-03-08" })).toMatchObject({ areaM2: 0, byFormat: [] });
+  });
+  it("refuses a date that does not exist and an unknown format", () => {
+    expect(() => weekLoad(rows, { to: "8.3.2026" })).toThrow('"2026-03-02"');
+    const wrong = [{ date: "2026-03-02", format: "121", count: 1 }];
+    expect(() => weekLoad(wrong, { to: "2026-03-08" })).toThrow('did you mean "120"');
+    expect(() => weekLoad({} as [], { to: "2026-03-08" })).toThrow("write a list");
   });
 });
