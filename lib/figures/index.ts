@@ -1,7 +1,13 @@
+export { arrheniusFigure } from "./arrhenius-figure.ts";
+export type { NamedFit } from "./arrhenius-panels.ts";
+export { type BathPhSeries, bathPhFigure } from "./bath-ph-figure.ts";
 export type { ChartEvent } from "./chart-events.ts";
+export { coefficientSpreadFigure } from "./coefficient-spread-figure.ts";
+export { contrastTimeFigure } from "./contrast-time-figure.ts";
 export { type ControlChartOptions, controlChartFigure } from "./control-chart.ts";
 export { controlExplorer } from "./control-explorer.ts";
 export { cusumFigure } from "./cusum-figure.ts";
+export { driftFigure } from "./drift-figure.ts";
 export { ewmaFigure } from "./ewma-figure.ts";
 export {
   type DisplayBundle,
@@ -13,6 +19,7 @@ export {
   vegaLiteFigure,
 } from "./figure.ts";
 export { individualsFigure } from "./individuals-figure.ts";
+export { mixingSheetTable } from "./mixing-sheet-table.ts";
 export { type NearestLimit, nearestLimit } from "./nearest-limit.ts";
 export { sessionSheet } from "./session-sheet.ts";
 export {
@@ -21,9 +28,12 @@ export {
   sessionDevelopmentTable,
 } from "./session-tables.ts";
 export { sessionTimeline } from "./session-timeline.ts";
+export { strengthIntervalFigure } from "./strength-interval-figure.ts";
 export { type Table, type TableColumn, table } from "./table.ts";
 export { type FigureChannel, figureWidth, palette } from "./theme.ts";
 export { todayFigure } from "./today-figure.ts";
+export { uncertaintyBudgetTable } from "./uncertainty-budget-table.ts";
+export { type NamedBudget, uncertaintyShareFigure } from "./uncertainty-share-figure.ts";
 export { attentionTable, changeTable, signalTable } from "./verdict-tables.ts";
 export { verdictLines, verdictMarkdown } from "./verdict-words.ts";
 export { washResidualFigure } from "./wash-residual.ts";
