@@ -5,6 +5,13 @@ export {
   formatTemperatureLog,
 } from "./format-logs.ts";
 export { formatStripBatchRegister, formatStripLog } from "./format-strips.ts";
+export type {
+  LabBath,
+  LabDescription,
+  LabDryer,
+  LabLine,
+  LabPump,
+} from "./lab-description.ts";
 export type { LogOptions, LogProblem, LogSource, ParsedLog } from "./log-problem.ts";
 export type {
   BathTemperature,
@@ -13,6 +20,7 @@ export type {
   PumpReading,
   RemakesDay,
 } from "./log-rows.ts";
+export { loggedBaths, parseLabDescription } from "./parse-lab-description.ts";
 export { type ProblemLog, problemMessage } from "./problem-message.ts";
 export { type ProductionLogOptions, parseProductionLog } from "./production-log.ts";
 export { type PumpInterval, pumpIntervals } from "./pump-intervals.ts";

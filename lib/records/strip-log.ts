@@ -34,7 +34,7 @@ export interface StripLogOptions extends LogOptions {
  * @throws InputError if `text` is not a string or an option cannot be meant; never for a bad file
  *
  * @example
- * const log = parseStripLog("taken_at,process,strip_batch,operator,ld_r,ld_g,ld_b\n2026-08-14T07:10,colour-paper,P-7,MB,0.80,0,81\n2026-08-14T07:25,colour-paper,P-7,MB,0.80,0.81,0.79", { file: "paper.csv" })
+ * const log = parseStripLog("taken_at,process,strip_batch,operator,ld_r,ld_g,ld_b\n2026-08-14T07:10,colour-paper,P-7,MB,0.80,0,81,0.79\n2026-08-14T07:25,colour-paper,P-7,MB,0.80,0.81,0.79", { file: "paper.csv" })
  * log.rows[0].patches.ld.green // => 0.81
  * log.problems[0].problem // => "the row has 8 cells, the header 7"
  */
