@@ -88,14 +88,18 @@ function todayText(
   now: string,
   before: string | undefined,
 ): string {
-  const words = rows.map((row) => {
-    const { name, colour } = row.series;
-    const named = colour === null ? name : `${name} ${colour}`;
-    if (row.now === undefined) return `${named} not read`;
-    const limit = beyondProcess(row.series, row.now);
-    const beyond = limit === undefined ? "" : ` (beyond the ${limit} limit)`;
-    const was = row.before === undefined ? "" : `, before ${signed(row.before, digits)}`;
-    return `${named} ${signed(row.now, digits)}${beyond}${was}`;
+  const groups = [...new Set(rows.map(({ series }) => series.parameter))];
+  const words = groups.map((group) => {
+    const own = rows.filter(({ series }) => series.parameter === group);
+    const said = own.map(({ series, now: v }) => {
+      const colour = series.colour === null ? "" : `${series.colour} `;
+      if (v === undefined) return `${colour}not read`;
+      const limit = beyondProcess(series, v);
+      return `${colour}${signed(v, digits)}${limit === undefined ? "" : ` (beyond the ${limit} limit)`}`;
+    });
+    const was = own.map((row) => (row.before === undefined ? "–" : signed(row.before, digits)));
+    const beforeWords = before === undefined ? "" : `, before ${was.join(", ")}`;
+    return `${own[0]?.series.name} ${said.join(", ")}${beforeWords}`;
   });
   const compared = before === undefined ? "" : ` and, before it, the strip of ${before}`;
   return `Deviations from aim in density of the strip of ${now}${compared}, against the process's limits: ${words.join("; ")}.`;

@@ -15,7 +15,10 @@ const NO_DATA = { values: [{}] };
 /** The size that counts as 1 on the common scale, on the side of a deviation. */
 function unitOf({ series: { limits } }: TodayRow, v: number): number | undefined {
   const { action, control } = limits;
-  const on = (limit: typeof action) => (v < 0 ? limit?.lower : limit?.upper) ?? undefined;
+  const on = (limit: typeof action) => {
+    const [own, other] = v < 0 ? [limit?.lower, limit?.upper] : [limit?.upper, limit?.lower];
+    return own ?? other ?? undefined;
+  };
   const size = on(action) ?? on(control);
   return size === undefined || size === 0 ? undefined : Math.abs(size);
 }

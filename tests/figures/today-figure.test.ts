@@ -20,9 +20,8 @@ describe("todayFigure", () => {
   it("says every deviation, then and now, and what is beyond which limit", () => {
     const series = [seriesOf([0.01, -0.07]), seriesOf([0.02, 0.09], { colour: "green" })];
     const { description } = todayFigure({ title, series, now: timeOf(1), before: timeOf(0) });
-    expect(description).toContain("LD (speed) red −0.07 (beyond the action limit), before +0.01");
     expect(description).toContain(
-      "LD (speed) green +0.09 (beyond the control limit), before +0.02",
+      "LD (speed) red −0.07 (beyond the action limit), green +0.09 (beyond the control limit), before +0.01, +0.02",
     );
   });
 
@@ -41,7 +40,7 @@ describe("todayFigure", () => {
     const series = [seriesOf([0, 0.02]), short, { ...bare, takenAt: [timeOf(1)] }];
     const figure = todayFigure({ title, series });
     expect(figure.description).toContain("strip of 2 Mar 12:00");
-    expect(figure.description).toContain("LD (speed) blue not read");
+    expect(figure.description).toContain("LD (speed) red +0.02, blue not read");
     expect(figure.description).toContain("Own patch red +0.20");
     expect((await drawn(figure)).warnings).toEqual([]);
     expect(marksOf(figure.specification).map(({ text }) => text)).not.toContain("before");
