@@ -38,7 +38,13 @@ export function strengthIntervalFigure(
   });
   const probability = Math.round(100 * (mixes[0]?.budget.coverageProbability ?? 0.95));
   const reach = 1.3 * Math.max(band ?? 0, ...values.map(({ high }) => high));
-  const y = { field: "mix", type: "nominal", sort: null, title: null, axis: { labelLimit: 220 } };
+  const y = {
+    field: "mix",
+    type: "nominal",
+    sort: null,
+    title: "Mix (no unit)",
+    axis: { labelLimit: 220 },
+  };
   const title = `Deviation from the strength wanted (%)`;
   const x = { type: "quantitative", title, scale: { domain: [-reach, reach] } };
   const bandLayer =

@@ -47,7 +47,13 @@ export function uncertaintyShareFigure(
       data: { values },
       mark: { type: "bar", stroke: "white", strokeWidth: 1 },
       encoding: {
-        y: { field: "mix", type: "nominal", sort: null, title: null, axis: { labelLimit: 220 } },
+        y: {
+          field: "mix",
+          type: "nominal",
+          sort: null,
+          title: "Mix (no unit)",
+          axis: { labelLimit: 220 },
+        },
         x: {
           field: "share",
           type: "quantitative",
