@@ -2,7 +2,13 @@ import { InputError } from "../input/index.ts";
 import type { LogProblem, ParsedLog } from "./log-problem.ts";
 import { problemMessage } from "./problem-message.ts";
 
-/** A log with something wrong in it where only a clean one will do. The message lists it all. */
+/**
+ * A log with something wrong in it where only a clean one will do. The message is that of
+ * `problemMessage`; `problems` holds the whole list.
+ *
+ * @example
+ * new LogError(parseProductionLog("", { file: "production.csv" })).message // => "production.csv: 1 problem\n  line 1: the file is empty; write the header line and one line a reading"
+ */
 export class LogError extends InputError {
   readonly problems: readonly LogProblem[];
 
