@@ -19,6 +19,7 @@ export {
   type StatisticalLimitsOptions,
   statisticalLimits,
 } from "./charts/statistical-limits.ts";
+export * from "./gauge/index.ts";
 export { parseProcessSpecification } from "./process/parse-process-specification.ts";
 export type { LimitOrigin, ProcessLimit, ProcessLimits } from "./process/process-limits.ts";
 export type {
@@ -30,6 +31,7 @@ export type {
 } from "./process/process-specification.ts";
 export { colourNegativeProcess, colourPaperProcess } from "./process/processes.ts";
 export { type LimitReplacement, replaceLimits } from "./process/replace-limits.ts";
+export * from "./remakes/index.ts";
 export { type RunRuleFalseAlarms, runRuleFalseAlarms } from "./rules/false-alarms.ts";
 export type { RunRuleOptions } from "./rules/run-rule-options.ts";
 export {
@@ -66,6 +68,8 @@ export {
 export type { BatchChange, ParameterSeries } from "./strips/parameter-series.ts";
 export { seriesOfStrips } from "./strips/series-of-strips.ts";
 export type { StripHistory } from "./strips/strip-history.ts";
+export { type StripPairSearch, stripPairs } from "./strips/strip-pairs.ts";
+export * from "./trend/index.ts";
 export { type MorningCallInput, morningCall } from "./verdict/morning-call.ts";
 export { processVerdict } from "./verdict/process-verdict.ts";
 export {
@@ -85,4 +89,3 @@ export type {
 } from "./verdict/verdict.ts";
 export { type StripVerdict, verdictHistory } from "./verdict/verdict-history.ts";
 export type { VerdictOptions } from "./verdict/verdict-options.ts";
-export * from "./trend/index.ts";

@@ -1,0 +1,5 @@
+export { type GaugeAnova, gaugeStudyByAnova, type VarianceLine } from "./gauge-by-anova.ts";
+export { gaugeStudyByRange } from "./gauge-by-range.ts";
+export type { GaugeReadings } from "./gauge-readings.ts";
+export type { GaugeStudy } from "./gauge-result.ts";
+export { type GaugeShare, gaugeShareOfLimits, type ZeroDrift, zeroDrift } from "./gauge-share.ts";

@@ -1,0 +1,3 @@
+export { type ProportionChart, proportionChart } from "./proportion-chart.ts";
+export { faultRateChart, type RateChart } from "./rate-chart.ts";
+export { type RankedReason, type RemakeEntry, rankedReasons } from "./remake-reasons.ts";
