@@ -7,6 +7,7 @@ export { contrastTimeFigure } from "./contrast-time-figure.ts";
 export { type ControlChartOptions, controlChartFigure } from "./control-chart.ts";
 export { controlExplorer } from "./control-explorer.ts";
 export { cusumFigure } from "./cusum-figure.ts";
+export { densityFigure } from "./density-figure.ts";
 export { driftFigure } from "./drift-figure.ts";
 export { ewmaFigure } from "./ewma-figure.ts";
 export {
@@ -18,8 +19,9 @@ export {
   type VegaLiteFigure,
   vegaLiteFigure,
 } from "./figure.ts";
+export { hydrometerFigure } from "./hydrometer-figure.ts";
 export { individualsFigure } from "./individuals-figure.ts";
-export { mixingSheetTable } from "./mixing-sheet-table.ts";
+export { mixingCostTable, mixingSheetTable } from "./mixing-sheet-table.ts";
 export { type NearestLimit, nearestLimit } from "./nearest-limit.ts";
 export { sessionSheet } from "./session-sheet.ts";
 export {
@@ -28,6 +30,7 @@ export {
   sessionDevelopmentTable,
 } from "./session-tables.ts";
 export { sessionTimeline } from "./session-timeline.ts";
+export { stockFigure } from "./stock-figure.ts";
 export { strengthIntervalFigure } from "./strength-interval-figure.ts";
 export { type Table, type TableColumn, table } from "./table.ts";
 export { type FigureChannel, figureWidth, palette } from "./theme.ts";

@@ -1,30 +1,77 @@
+import { InputError } from "../input/index.ts";
 import type { MixingSheet } from "../solutions/index.ts";
 import { type Table, table } from "./table.ts";
 
 /**
- * A mixing sheet as a table: what goes in, in which order, how much, and what to mind.
+ * The steps of a mixing sheet as a table, in the order of mixing.
  *
- * @param sheet from `formulaMixingSheet`, `dilutionSheet` or `kitSheet`
- * @returns a table with one row per step; amounts as the instrument shows them
- * @throws InputError for a sheet without a title
+ * @param sheet any mixing sheet with at least one step: of a formula, a kit, a dilution, a fresh tank
+ * @returns a table captioned with the sheet's title and volume; amounts to four figures
+ * @throws InputError for a sheet without steps
  *
  * @example
- * mixingSheetTable({ title: "Stop bath", volumeMl: 1000, steps: [{ order: 1, what: "water", amount: 900, unit: "mL", note: "" }], cost: null, assumptions: [], warnings: [], cautions: [] }).rows.length // => 1
+ * mixingSheetTable(dilutionSheet({ title: "Fixer", ratio: "1+4", totalMl: 1000 })).caption // => "Fixer, makes 1 L"
  */
 export function mixingSheetTable(sheet: MixingSheet): Table {
+  if (sheet.steps.length === 0) {
+    throw new InputError("mixingSheetTable", "sheet.steps", [], "write a sheet with steps");
+  }
   const rows = sheet.steps.map(({ order, what, amount, unit, note }) => ({
     order,
     what,
-    amount: `${Number(amount.toPrecision(4))} ${unit}`,
+    amount: `${Number(amount.toPrecision(amount >= 1000 ? 6 : 4))} ${unit}`,
     note,
   }));
+  const { volumeMl } = sheet;
+  const makes = volumeMl >= 1000 ? `${volumeMl / 1000} L` : `${volumeMl} mL`;
   return table(rows, {
-    caption: `${sheet.title}, makes ${Number(sheet.volumeMl.toPrecision(6))} mL`,
+    caption: `${sheet.title}, makes ${makes}`,
     columns: [
       { field: "order", heading: "Step" },
       { field: "what", heading: "What" },
       { field: "amount", heading: "How much", align: "right" },
       { field: "note", heading: "Mind" },
+    ],
+  });
+}
+
+/**
+ * What the mixes of a day cost: one row for each sheet, and their sum.
+ *
+ * @param sheets priced mixing sheets, at least one, all in one currency
+ * @returns a table of volume, cost and cost per litre, with what no price was found for
+ * @throws InputError for a sheet that is not priced, or for two currencies
+ *
+ * @example
+ * const sheet = priceMixingSheet(dilutionSheet({ title: "Fixer", ratio: "1+4", totalMl: 1000 }), { currency: "EUR", prices: [{ what: "concentrate", price: 8, amount: 1, unit: "L" }] })
+ * mixingCostTable([sheet]).rows.at(-1).cost // => 1.6
+ */
+export function mixingCostTable(sheets: readonly MixingSheet[]): Table {
+  const where = "mixingCostTable";
+  const rows = sheets.map(({ title, volumeMl, cost }) => {
+    if (cost === null) {
+      throw new InputError(where, "sheet", title, "price it first, with priceMixingSheet");
+    }
+    const { total, perLitre, unpriced, currency } = cost;
+    const litres = volumeMl / 1000;
+    return { title, litres, cost: total, perLitre, unpriced: unpriced.join(", "), currency };
+  });
+  const currencies = [...new Set(rows.map(({ currency }) => currency))];
+  const [currency] = currencies;
+  if (currency === undefined || currencies.length > 1) {
+    const advice = "write priced sheets in one currency";
+    throw new InputError(where, "sheets", currencies.join(", "), advice);
+  }
+  const total = rows.reduce((sum, row) => sum + row.cost, 0);
+  const last = { title: "Total", litres: null, cost: total, perLitre: null, unpriced: "" };
+  return table([...rows, last], {
+    caption: "Cost of the mixes",
+    columns: [
+      { field: "title", heading: "Mix" },
+      { field: "litres", heading: "Volume", unit: "L", digits: 1, align: "right" },
+      { field: "cost", heading: "Cost", unit: currency, digits: 2, align: "right" },
+      { field: "perLitre", heading: "Cost per litre", unit: currency, digits: 2, align: "right" },
+      { field: "unpriced", heading: "Not priced" },
     ],
   });
 }

@@ -1,115 +1,121 @@
 import { describe, expect, it } from "vitest";
 import {
-  bathPhFigure,
+  densityFigure,
+  hydrometerFigure,
+  mixingCostTable,
   mixingSheetTable,
-  strengthIntervalFigure,
-  uncertaintyBudgetTable,
-  uncertaintyShareFigure,
-} from "wetside/figures";
-import { bathFormula, bathPhAgainstArea, formulaMixingSheet } from "wetside/solutions";
+  stockFigure,
+} from "../../lib/figures/index.ts";
 import {
-  balanceInput,
-  dilutionStrengthBudget,
-  graduateInput,
-  powderStrengthBudget,
-  propagateUncertainty,
-} from "wetside/uncertainty";
+  dilutionSheet,
+  hydrometerCheck,
+  priceMixingSheet,
+  stockForecast,
+  stockLevels,
+} from "../../lib/solutions/index.ts";
 import { drawn } from "./drawn.ts";
 
-const volume = graduateInput({ name: "total", readingMl: 500, toleranceMl: 5, divisionMl: 10 });
-const dilution = dilutionStrengthBudget({
-  stock: graduateInput({ name: "stock", readingMl: 20, toleranceMl: 1, divisionMl: 2 }),
-  total: volume,
-});
-const powder = powderStrengthBudget({
-  mass: balanceInput({ name: "mass", massG: 2, divisionG: 0.1 }),
-  volume,
-});
-const mixes = [
-  { name: "concentrate 1+24", budget: dilution },
-  { name: "powder", budget: powder },
+const shelf = {
+  onShelfMl: 12_000,
+  weekUseMl: [900, 900, 900, 900, 1400, 0, 0],
+  from: "2026-03-02",
+};
+const points = [
+  { specificGravity: 1, strength: 0 },
+  { specificGravity: 1.05, strength: 1.25 },
 ];
-
-describe("figures of mixing", () => {
-  it("show the share of every measurement and name the largest in words", async () => {
-    const figure = uncertaintyShareFigure(mixes);
-    expect(figure.description).toMatch(/concentrate 1\+24: stock \d+ %; powder: mass \d+ %/);
-    const svg = await drawn(figure);
-    expect(svg).toContain("Share of the variance (%)");
-    expect(svg).toContain("stock");
+const check = (reading: number) =>
+  hydrometerCheck({
+    reading,
+    temperatureC: 20,
+    points,
+    target: 1,
+    tankMl: 12_000,
+    presentMl: 10_000,
+    concentrateStrength: 5,
   });
 
-  it("show each interval in per cent, with a band that would not be noticed", async () => {
-    const figure = strengthIntervalFigure(mixes, { tolerancePercent: 5 });
-    const half = (100 * dilution.expandedUncertainty) / dilution.value;
-    expect(figure.description).toContain(`concentrate 1+24 ± ${half.toFixed(1)} %`);
-    expect(figure.description).toContain("± 5 %");
-    const svg = await drawn(figure);
-    expect(svg).toContain(`± ${half.toFixed(1)} %`);
+describe("stockFigure", () => {
+  const levels = stockLevels({ ...shelf, days: 18 });
+  const forecast = stockForecast({ ...shelf, leadDays: 5, reserveMl: 500 });
+  it("draws without a warning, with both days and the reserve", async () => {
+    const figure = stockFigure(levels, forecast, { title: "Fixer", reserveMl: 500 });
+    const { warnings, svg } = await drawn(figure);
+    expect(warnings).toEqual([]);
+    expect(svg).toContain("short on 2026-03-17");
+    expect(svg).toContain("order by 2026-03-12");
+    expect(svg).toContain("reserve 0.5 L");
   });
-
-  it("show the pH of a bath against area, with its limit", async () => {
-    const points = bathPhAgainstArea(
-      {
-        bath: bathFormula("citric-stop-bath"),
-        bathVolumeMl: 1000,
-        carriedIn: bathFormula("print-developer"),
-        carryInMlPerM2: 70,
-      },
-      [0, 0.5, 1],
-    );
-    const figure = bathPhFigure([{ name: "70 mL/m²", points }], { pHLimit: 5.5 });
-    expect(figure.description).toContain("The limit is pH 5.5");
-    const svg = await drawn(figure);
-    expect(svg).toContain("limit pH 5.5");
-    expect(svg).toContain("Film area (m²)");
+  it("says the dates in words, or that it lasts", () => {
+    expect(stockFigure(levels, forecast, { title: "Fixer" }).description).toContain("5 L a week");
+    const idle = stockForecast({ ...shelf, weekUseMl: [0, 0, 0, 0, 0, 0, 0], leadDays: 5 });
+    const description = stockFigure(levels, idle, { title: "Fixer" }).description;
+    expect(description).toContain("does not run short");
   });
-
-  it("lay a mixing sheet and a budget out as tables", () => {
-    const sheet = formulaMixingSheet(bathFormula("metol-sulfite-developer"), { volumeMl: 1000 });
-    const steps = mixingSheetTable(sheet);
-    expect(steps.rows.map((row) => row.amount)).toEqual(["750 mL", "7.5 g", "100 g", "207 mL"]);
-    const budget = uncertaintyBudgetTable(dilution, { caption: "Strength" });
-    expect(budget.rows.map((row) => row.name)).toEqual(["stock", "total", "result"]);
-    expect(budget.rows.at(-1)?.value).toBe("0.04");
+  it("refuses a single morning", () => {
+    expect(() => stockFigure(levels.slice(0, 1), forecast, { title: "t" })).toThrow("two mornings");
   });
+});
 
+describe("hydrometerFigure", () => {
   it.each([
-    [() => uncertaintyShareFigure([]), "at least one"],
-    [() => strengthIntervalFigure([]), "at least one"],
-    [() => strengthIntervalFigure(mixes, { tolerancePercent: -1 }), "at least 0"],
-    [
-      () =>
-        strengthIntervalFigure([
-          {
-            name: "nothing",
-            budget: propagateUncertainty(
-              ({ x = 0 }) => x,
-              [{ name: "x", distribution: { kind: "normal", mean: 0, standardUncertainty: 1 } }],
-            ),
-          },
-        ]),
-      "per cent of 0",
-    ],
-    [() => bathPhFigure([]), "at least one"],
-    [() => bathPhFigure([{ name: "a", points: [{ areaM2: 0, pH: 3 }] }]), "at least two points"],
-    [
-      () =>
-        bathPhFigure(
-          [
-            {
-              name: "a",
-              points: [
-                { areaM2: 0, pH: 3 },
-                { areaM2: 1, pH: 4 },
-              ],
-            },
-          ],
-          { pHLimit: 20 },
-        ),
-      "at most 14",
-    ],
-  ])("refuse what cannot be drawn (%#)", (make, message) => {
-    expect(make).toThrow(message);
+    [1.04, "within tolerance", "nothing is added"],
+    [1.044, "too strong", "add 1 L of water"],
+    [1.036, "too weak", "of concentrate"],
+  ])("draws %d and says the verdict and what to do", async (reading, verdict, done) => {
+    const figure = hydrometerFigure(check(reading), points, { title: "Fixer" });
+    const { warnings, svg } = await drawn(figure);
+    expect(warnings).toEqual([]);
+    expect(svg).toContain(`${verdict}: ${reading.toFixed(4)}`);
+    expect(figure.description).toContain(verdict);
+    expect(figure.description).toContain(done);
+  });
+  it("refuses one point", () => {
+    const one = points.slice(0, 1);
+    expect(() => hydrometerFigure(check(1.04), one, { title: "t" })).toThrow("two known points");
+  });
+});
+
+describe("densityFigure", () => {
+  it("draws the curve and its marks", async () => {
+    const marks = [{ massPercent: 28, label: "for stop baths" }];
+    const { warnings, svg } = await drawn(densityFigure({ substance: "acetic acid", marks }));
+    expect(warnings).toEqual([]);
+    expect(svg).toContain("for stop baths");
+  });
+  it("says whether the density has a top or only rises", () => {
+    expect(densityFigure({ substance: "acetic acid" }).description).toContain("near 78 %");
+    const salt = densityFigure({ substance: "sodium thiosulfate", upToPercent: 40 });
+    expect(salt.description).toContain("goes from 0.9982 to 1.38");
+  });
+  it("refuses to draw beyond the data", () => {
+    expect(() => densityFigure({ substance: "sodium sulfite" })).toThrow("at most 20");
+    expect(() => densityFigure({ substance: "acetic acid", upToPercent: 0 })).toThrow(
+      "more than 0",
+    );
+  });
+});
+
+describe("the tables of a mixing day", () => {
+  const sheet = dilutionSheet({ title: "Fixer", ratio: "1+4", totalMl: 1000, names: ["fixer"] });
+  const priced = (currency: string) =>
+    priceMixingSheet(sheet, {
+      currency,
+      prices: [{ what: "fixer", price: 8, amount: 1, unit: "L" }],
+    });
+  it("list every step in order", () => {
+    const made = mixingSheetTable(sheet);
+    expect(made.rows.map(({ what }) => what)).toEqual(["water", "fixer"]);
+    expect(made.rows.map(({ amount }) => amount)).toEqual(["800 mL", "200 mL"]);
+    expect(() => mixingSheetTable({ ...sheet, steps: [] })).toThrow("with steps");
+  });
+  it("sum the costs", () => {
+    const made = mixingCostTable([priced("EUR"), priced("EUR")]);
+    expect(made.rows.at(-1)).toMatchObject({ title: "Total", cost: 3.2 });
+  });
+  it("refuse a sheet without prices, and two currencies", () => {
+    expect(() => mixingCostTable([sheet])).toThrow("priceMixingSheet");
+    expect(() => mixingCostTable([priced("EUR"), priced("GBP")])).toThrow("one currency");
+    expect(() => mixingCostTable([])).toThrow("one currency");
   });
 });
