@@ -93,7 +93,7 @@ export function stockFigure(
 
 function descriptionOf(first: StockLevel, forecast: StockForecast, reserveL: number): string {
   const start = `On the morning of ${first.date} there are ${first.onShelfMl / 1000} L on the shelf`;
-  const use = `this week's load takes ${Number((forecast.weekUseMl / 1000).toPrecision(3))} L a week`;
+  const use = `this week's load takes ${Number((forecast.usePerWeekMl / 1000).toPrecision(3))} L a week`;
   const kept = reserveL > 0 ? ` above a reserve of ${reserveL} L` : "";
   return forecast.emptyOn === null
     ? `${start}; ${use}; it does not run short.`

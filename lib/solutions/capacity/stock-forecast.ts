@@ -10,7 +10,7 @@ export interface StockForecast {
   /** The last day to order so that the delivery is there in time; null when nothing is used. */
   readonly orderBy: string | null;
   readonly orderNow: boolean;
-  readonly weekUseMl: number;
+  readonly usePerWeekMl: number;
   readonly warnings: readonly string[];
 }
 
@@ -49,12 +49,12 @@ export function stockForecast(given: {
   const lead = requireDays(where, "leadDays", given.leadDays);
   const week = requireWeekUseMl(where, given.weekUseMl);
   const start = dayOf(where, given.from);
-  const weekUseMl = week.reduce((sum, use) => sum + use, 0);
+  const usePerWeekMl = week.reduce((sum, use) => sum + use, 0);
   const usable = Math.max(0, onShelf - reserve);
-  const daysLeft = servedDays(usable, week, weekUseMl, start);
+  const daysLeft = servedDays(usable, week, usePerWeekMl, start);
   if (daysLeft === null) {
-    const warnings = weekUseMl > 0 ? ["lasts longer than a hundred years at this load"] : [];
-    return { daysLeft, emptyOn: null, orderBy: null, orderNow: false, weekUseMl, warnings };
+    const warnings = usePerWeekMl > 0 ? ["lasts longer than a hundred years at this load"] : [];
+    return { daysLeft, emptyOn: null, orderBy: null, orderNow: false, usePerWeekMl, warnings };
   }
   const late = lead - daysLeft;
   return {
@@ -62,7 +62,7 @@ export function stockForecast(given: {
     emptyOn: dateOf(start + daysLeft),
     orderBy: dateOf(start + daysLeft - lead),
     orderNow: late >= 0,
-    weekUseMl,
+    usePerWeekMl,
     warnings: late > 0 ? [`the delivery comes ${late} day${late === 1 ? "" : "s"} late`] : [],
   };
 }

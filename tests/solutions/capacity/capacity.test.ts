@@ -108,7 +108,7 @@ describe("stockForecast", () => {
       emptyOn: "2026-03-09",
       orderBy: "2026-03-06",
       orderNow: false,
-      weekUseMl: 5000,
+      usePerWeekMl: 5000,
     });
   });
   it("starts on whatever weekday the date is", () => {
