@@ -39,6 +39,21 @@ describe("figures of uncertainty and of a bath's pH", () => {
     expect(svg).toContain("stock");
   });
 
+  it("give the smallest inputs one colour together where there are more than colours", async () => {
+    const names = ["a", "b", "c", "d", "e", "f", "g", "h"];
+    const budget = propagateUncertainty(
+      (x) => names.reduce((sum, name) => sum + (x[name] ?? 0), 0),
+      names.map((name, i) => ({
+        name,
+        distribution: { kind: "normal", mean: 1, standardUncertainty: i + 1 } as const,
+      })),
+    );
+    const { svg } = await drawn(uncertaintyShareFigure([{ name: "mix", budget }]));
+    expect(svg).toContain(">other<");
+    expect(svg).toContain(">h<");
+    expect(svg).not.toContain(">a<");
+  });
+
   it("show each interval in per cent, with a band that would not be noticed", async () => {
     const figure = strengthIntervalFigure(mixes, { tolerancePercent: 5 });
     const half = (100 * dilution.expandedUncertainty) / dilution.value;
