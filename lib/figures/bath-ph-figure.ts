@@ -3,6 +3,9 @@ import type { BathPhPoint } from "../solutions/index.ts";
 import { type VegaLiteFigure, vegaLiteFigure } from "./figure.ts";
 import { palette } from "./theme.ts";
 
+/** Width of the plot; the limit is named to the right of it, where no curve runs. */
+const WIDTH = 420;
+
 /** One curve: a bath, or one bath under one carry-over. */
 export interface BathPhSeries {
   readonly name: string;
@@ -59,9 +62,8 @@ export function bathPhFigure(
             mark: {
               type: "text",
               align: "left",
-              baseline: "bottom",
-              dy: -4,
-              x: 4,
+              baseline: "middle",
+              x: WIDTH + 6,
               color: palette.control,
             },
             encoding: { y, text: { field: "text" } },
@@ -72,7 +74,7 @@ export function bathPhFigure(
     title: options.title ?? "pH of the bath as film carries the bath before it in",
     description: `pH of the bath: ${ends.join("; ")}.${limitText}`,
     specification: {
-      width: 420,
+      width: WIDTH,
       height: 260,
       data: { values },
       layer: [

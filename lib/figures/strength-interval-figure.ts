@@ -43,7 +43,7 @@ export function strengthIntervalFigure(
     type: "nominal",
     sort: null,
     title: "Mix (no unit)",
-    axis: { labelLimit: 220 },
+    axis: { labelLimit: 400 },
   };
   const title = `Deviation from the strength wanted (%)`;
   const x = { type: "quantitative", title, scale: { domain: [-reach, reach] } };

@@ -1,11 +1,26 @@
 import { InputError } from "../input/index.ts";
 import type { UncertaintyBudget } from "../uncertainty/index.ts";
 import { type VegaLiteFigure, vegaLiteFigure } from "./figure.ts";
+import { palette } from "./theme.ts";
 
 /** A mix and the budget of its strength. */
 export interface NamedBudget {
   readonly name: string;
   readonly budget: UncertaintyBudget;
+}
+
+/** As many inputs as there are colours get one; the rest share the last. */
+const OTHER = "other";
+
+function largestInputs(
+  shares: readonly { readonly input: string; readonly share: number }[],
+): ReadonlySet<string> {
+  const sums = new Map<string, number>();
+  for (const { input, share } of shares) sums.set(input, (sums.get(input) ?? 0) + Math.abs(share));
+  const most = palette.series.length;
+  if (sums.size <= most) return new Set(sums.keys());
+  const ranked = [...sums].toSorted((a, b) => b[1] - a[1]);
+  return new Set(ranked.slice(0, most - 1).map(([input]) => input));
 }
 
 /**
@@ -27,9 +42,11 @@ export function uncertaintyShareFigure(
     const advice = "write at least one { name, budget }";
     throw new InputError("uncertaintyShareFigure", "mixes", mixes, advice);
   }
-  const values = mixes.flatMap(({ name, budget }) =>
+  const shares = mixes.flatMap(({ name, budget }) =>
     budget.rows.map((row) => ({ mix: name, input: row.name, share: row.variancePercent })),
   );
+  const named = largestInputs(shares);
+  const values = shares.map((each) => (named.has(each.input) ? each : { ...each, input: OTHER }));
   const largest = mixes.map(({ name, budget }) => {
     const [first] = budget.rows.toSorted((a, b) => b.variancePercent - a.variancePercent);
     if (!first) {
@@ -52,7 +69,7 @@ export function uncertaintyShareFigure(
           type: "nominal",
           sort: null,
           title: "Mix (no unit)",
-          axis: { labelLimit: 220 },
+          axis: { labelLimit: 400 },
         },
         x: {
           field: "share",
