@@ -16,6 +16,12 @@ export type BasePeriod =
 /** How the statistical charts of a process are made. */
 export interface ChartChoices {
   readonly basePeriod: BasePeriod;
+  /**
+   * Strips of the base period left out of it because their cause is known, by local date or time as
+   * far as it is written: `"2026-06-09"` is that day, `"2026-06-09T07:10"` that strip. They stay on
+   * the chart.
+   */
+  readonly exclude?: readonly string[];
   /** Fewer readings in the base period are refused. Default 20. */
   readonly minimumReadings?: number;
   readonly sigmaFrom?: SigmaSource;
@@ -23,7 +29,10 @@ export interface ChartChoices {
   readonly widthSigma?: number;
   /** Centre line: the base period's mean (default) or the aim, which is 0. */
   readonly centre?: "base period" | "aim";
-  /** Run rules; default the four of Western Electric. */
+  /**
+   * Run rules. Default: one beyond 3 sigma and eight in a row on one side (Western Electric 1 and 4).
+   * A process has a dozen series, and every further rule is paid for in false signals on each.
+   */
   readonly runRules?: Omit<RunRuleOptions, "restartAt">;
   readonly ewma?: Pick<EwmaOptions, "lambda" | "widthSigma" | "limitForm">;
   readonly cusum?: Pick<CusumOptions, "k" | "h" | "headStart" | "afterSignal">;
@@ -34,6 +43,11 @@ export interface ChartChoices {
   readonly atBatchChange?: "restart without crossover" | "carry on" | "restart";
   /** What they do where a strip lacks the reading. Default: they carry on as if it had not been. */
   readonly atGap?: "carry on" | "restart";
+}
+
+/** The run rules of a process's charts: those that were chosen, or the two that are the default. */
+export function rulesOf(choices: Pick<ChartChoices, "runRules">): RunRuleOptions {
+  return { rules: ["western-electric-1", "western-electric-4"], ...choices.runRules };
 }
 
 /** Positions of a series at which its charts start afresh. */
@@ -71,6 +85,26 @@ export function basePositions(
   return { first, last };
 }
 
+/** Positions of a series that are left out of the base period. */
+export function excludedPositions(
+  where: string,
+  series: ParameterSeries,
+  exclude: readonly string[] | undefined,
+): readonly number[] {
+  if (exclude === undefined || exclude.length === 0) return [];
+  exclude.forEach((text, i) => {
+    if (typeof text === "string" && dateOrTime.test(text)) return;
+    throw new InputError(where, `exclude[${i}]`, text, 'write a local date, such as "2026-06-09"');
+  });
+  const found: number[] = [];
+  series.takenAt.forEach((time, i) => {
+    if (exclude.some((text) => time.startsWith(text))) found.push(i);
+  });
+  return found;
+}
+
+const dateOrTime = /^\d{4}-\d\d-\d\d(T\d\d:\d\d(:\d\d)?)?$/;
+
 function insideOf(where: string, period: BasePeriod): (row: number, time: string) => boolean {
   if ("firstRow" in period) {
     const { firstRow, lastRow } = period;
@@ -81,7 +115,7 @@ function insideOf(where: string, period: BasePeriod): (row: number, time: string
   }
   const { from, to } = period;
   for (const text of [from, to]) {
-    if (typeof text !== "string" || !/^\d{4}-\d\d-\d\d(T\d\d:\d\d(:\d\d)?)?$/.test(text)) {
+    if (typeof text !== "string" || !dateOrTime.test(text)) {
       const advice = 'write local dates, { from: "2026-06-01", to: "2026-07-15" }';
       throw new InputError(where, "basePeriod", period, advice);
     }

@@ -2,7 +2,13 @@ import { InputError } from "../../input/index.ts";
 import type { ParameterSeries } from "../strips/parameter-series.ts";
 import { seriesOfStrips } from "../strips/series-of-strips.ts";
 import type { StripHistory } from "../strips/strip-history.ts";
-import { basePositions, type ChartChoices, restartsOf } from "./chart-choices.ts";
+import {
+  basePositions,
+  type ChartChoices,
+  excludedPositions,
+  restartsOf,
+  rulesOf,
+} from "./chart-choices.ts";
 import type { CusumChart, EwmaChart, IndividualsChart } from "./chart-results.ts";
 import { cusumChart } from "./cusum-chart.ts";
 import { ewmaChart } from "./ewma-chart.ts";
@@ -66,7 +72,7 @@ function chartSeries(series: ParameterSeries, choices: ChartChoices): SeriesChar
   const individuals = individualsChart(values, {
     limits,
     restartAt,
-    runRules: choices.runRules ?? {},
+    runRules: rulesOf(choices),
   });
   const ewma = ewmaChart(values, { ...choices.ewma, centre, sigma, restartAt });
   const cusum = cusumChart(values, { ...choices.cusum, target: centre, sigma, restartAt });
@@ -100,6 +106,7 @@ export function seriesLimits(
   try {
     const limits = statisticalLimits(series.deviations, {
       base,
+      exclude: excludedPositions(where, series, choices.exclude),
       restartAt: restartsOf(series, choices),
       minimumReadings: choices.minimumReadings ?? 20,
       sigmaFrom: choices.sigmaFrom ?? "mean moving range",

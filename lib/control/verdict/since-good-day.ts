@@ -25,7 +25,7 @@ export function sinceGoodDay(table: StripTable, judged: JudgedStrips): ChangeSin
       deviationThen,
       deviationNow,
       change,
-      changeOverLimit: reach === null ? null : Math.abs(change) / reach,
+      changeOverLimit: reach === null ? null : roundDensity(Math.abs(change) / reach),
     });
   });
   const size = (each: ParameterChange) => each.changeOverLimit ?? -1;

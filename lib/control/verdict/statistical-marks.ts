@@ -1,4 +1,4 @@
-import { type ChartChoices, restartsOf } from "../charts/chart-choices.ts";
+import { type ChartChoices, restartsOf, rulesOf } from "../charts/chart-choices.ts";
 import { seriesLimits } from "../charts/control-charts.ts";
 import { cusumChart } from "../charts/cusum-chart.ts";
 import { ewmaChart } from "../charts/ewma-chart.ts";
@@ -54,7 +54,7 @@ export function statisticalMarks(
     return beyond.at(-1) === end;
   };
 
-  const settings = runRuleSettings(where, choices.runRules ?? {});
+  const settings = runRuleSettings(where, rulesOf(choices));
   const masks = markRunRules(values, limits, settings, restart);
   if (actOn.includes("run rules")) {
     for (let i = 0; i < masks.length; i++) if (masks[i] !== 0) acting[i] = 1;

@@ -1,3 +1,4 @@
+import { rulesOf } from "../charts/chart-choices.ts";
 import type { ProcessSpecification } from "../process/process-specification.ts";
 import { runRuleFalseAlarms } from "../rules/false-alarms.ts";
 import type { StripHistory } from "../strips/strip-history.ts";
@@ -25,7 +26,7 @@ export function verdictAssumptions(
   if (settings.charts === undefined) {
     said.push("no base period was given: only the process's limits are judged, no run rules");
   } else if (settings.actOn.includes("run rules")) {
-    const { sentence, averageRunLength } = runRuleFalseAlarms(settings.charts.runRules ?? {});
+    const { sentence, averageRunLength } = runRuleFalseAlarms(rulesOf(settings.charts));
     said.push(`run rules: ${sentence}${togetherWords(averageRunLength, charted)}`);
   }
   return said;

@@ -28,6 +28,18 @@ describe("control charts of a process", () => {
     const byRows = ldRed(history, { basePeriod: { firstRow: 0, lastRow: 19 } });
     expect(byRows?.limits).toEqual(ldRed()?.limits);
   });
+  it("leave strips with a known cause out of the base period, by day or by time", () => {
+    const spoiled = strips.map((strip, i) => (i === 9 ? paperStrip(morning(10), 0.5) : strip));
+    const given = { ...history, strips: spoiled };
+    for (const text of ["2026-08-10", "2026-08-10T07:10"]) {
+      const chart = ldRed(given, { ...choices, exclude: [text], minimumReadings: 19 });
+      expect(chart?.limits?.baseReadings).toBe(19);
+      expect(chart?.limits?.upperLimit).toBeLessThan(0.1);
+      expect(chart?.individuals?.beyond).toEqual([9]);
+    }
+    expect(ldRed(given)?.limits?.upperLimit).toBeGreaterThan(0.1);
+    expect(() => ldRed(given, { ...choices, exclude: ["9 August"] })).toThrow(/exclude\[0\]/);
+  });
   it("refuse a base period without strips, the wrong way round, or not a date", () => {
     const period = (from: string, to: string) => () =>
       controlCharts(history, { basePeriod: { from, to } });

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { aimsOfBatch, crossover, type StripPair } from "wetside/control";
+import { aimsOfBatch, crossover, type StripPair, stripPairs } from "wetside/control";
 import { batch, frozen, grey, morning, paperStrip, reference } from "../example-strips.ts";
 
 const oldAims = aimsOfBatch(batch("77"));
@@ -67,5 +67,46 @@ describe("a crossover to a new batch of strips", () => {
     expect(() => crossover(oldAims, [other])).toThrow(/pairs\[0\]\.old\.process is "x"/);
     const bare = { ...pair(1, 0, 0), old: paperStrip(morning(1), 0, { patches: {} }) };
     expect(() => crossover(oldAims, [bare])).toThrow(/share a patch/);
+  });
+});
+
+describe("the strips that were run side by side", () => {
+  const search = { process: "colour-paper", from: "77", to: "88" };
+  const old = (day: number, time: string) => paperStrip(morning(day, time), 0);
+  const fresh = (day: number, time: string) =>
+    paperStrip(morning(day, time), 0.02, { stripBatch: "88" });
+  const times = (pairs: readonly StripPair[]) =>
+    pairs.map((each) => [each.old.takenAt.slice(8), each.new.takenAt.slice(8)]);
+
+  it("are found in a log in any order, either batch first, within the window", () => {
+    const log = [
+      fresh(3, "07:05"),
+      old(3, "07:11"),
+      old(1, "07:10"),
+      fresh(1, "07:40"),
+      fresh(2, "07:10"),
+    ];
+    expect(times(stripPairs(log, search))).toEqual([
+      ["01T07:10", "01T07:40"],
+      ["03T07:11", "03T07:05"],
+    ]);
+    expect(times(stripPairs(log, { ...search, withinMinutes: 29 }))).toEqual([
+      ["03T07:11", "03T07:05"],
+    ]);
+  });
+  it("are paired once each, the nearest first", () => {
+    const log = [old(1, "07:00"), old(1, "07:10"), fresh(1, "07:11"), fresh(1, "07:20")];
+    expect(times(stripPairs(log, search))).toEqual([
+      ["01T07:10", "01T07:11"],
+      ["01T07:00", "01T07:20"],
+    ]);
+  });
+  it("leave other processes out", () => {
+    const log = [old(1, "07:00"), { ...fresh(1, "07:05"), process: "x" }];
+    expect(stripPairs(log, search)).toEqual([]);
+  });
+  it("are refused for one batch and for a window of nothing", () => {
+    expect(() => stripPairs([], { ...search, to: "77" })).toThrow(/another batch than from/);
+    expect(() => stripPairs([], { ...search, withinMinutes: 0 })).toThrow(/withinMinutes is 0/);
   });
 });

@@ -91,6 +91,12 @@ describe("the verdict by the process's limits", () => {
     expect(judge(strips).verdict).toBe("act");
     expect(judge(strips, { repeatWindowHours: 100 }).verdict).toBe("hold");
   });
+  it("counts a strip at the very end of the repeat window as the repeat", () => {
+    const repeatedAt = (time: string) =>
+      judge([paperStrip(morning(2), 0.12), paperStrip(morning(3, time), 0.12)]).verdict;
+    expect(repeatedAt("19:10")).toBe("hold");
+    expect(repeatedAt("19:11")).toBe("act");
+  });
   it("keeps a confirmed hold over a long pause", () => {
     const strips = [
       paperStrip(morning(2), 0.12),

@@ -41,10 +41,28 @@ describe("a statistical signal", () => {
     expect(signals?.rows).toEqual([20, 21, 22]);
     expect(signals?.signals.find((each) => each.rule === "western-electric-2")?.acts).toBe(true);
   });
+  it("comes from rules 1 and 4 of Western Electric unless others are named", () => {
+    const rules = (verdict: ReturnType<typeof judge>) =>
+      ld(verdict)
+        ?.signals.filter((each) => each.kind === "run rules")
+        .map((each) => each.rule);
+    const eight = new Array(8).fill(0.008);
+    expect(rules(judge(eight))).toEqual(["western-electric-4"]);
+    expect(rules(judge([0.05, 0.05]))).toEqual(["western-electric-1"]);
+    expect(rules(judge([0.05, 0.05], {}, { runRules: { rules: ["nelson-5"] } }))).toEqual([
+      "nelson-5",
+    ]);
+  });
   it("does not count once the series has moved on", () => {
     const rules = { runRules: { rules: ["western-electric-1"] as const } };
     expect(judge([0.05], {}, rules).verdict).toBe("act");
     expect(judge([0.05, 0], {}, rules).verdict).toBe("run");
+    for (const kind of ["EWMA", "CUSUM", "moving range"] as const) {
+      const kinds = (more: readonly number[]) =>
+        ld(judge(more, { actOn: [kind] }, rules))?.signals.map((each) => each.kind);
+      expect(kinds([0.026]), kind).toContain(kind);
+      expect(kinds([0.026, -0.01, 0]), kind).not.toContain(kind);
+    }
   });
   it("yields to a process limit that is passed", () => {
     expect(judge([0.09]).reason).toMatch(/above the action limit/);
@@ -70,7 +88,7 @@ describe("a statistical signal", () => {
   });
   it("comes with the price of its rules in false alarms", () => {
     expect(judge([0]).assumptions.join()).toMatch(
-      /once in 91\.75 readings on average; with 12 series up to one strip in 8 carries one/,
+      /once in 152\.7 readings on average; with 12 series up to one strip in 13 carries one/,
     );
   });
   it("leaves a patch that did not vary without limits and says so once for all of them", () => {
@@ -115,6 +133,16 @@ describe("what changed since the last good day", () => {
     ];
     const verdict = processVerdict({ strips, batches, specification });
     expect(verdict.changeSinceGoodDay?.rowThen).toBe(1);
+  });
+  it("does not take an early good strip for the day when the day ended badly", () => {
+    const strips = [
+      paperStrip(morning(1), 0.01),
+      paperStrip(morning(2), 0.02),
+      paperStrip(morning(2, "12:00"), 0.09),
+      paperStrip(morning(3), 0.03),
+    ];
+    const verdict = processVerdict({ strips, batches, specification });
+    expect(verdict.changeSinceGoodDay?.goodDay).toBe("2026-08-01");
   });
   it("is null where there was no good day", () => {
     const strips = [paperStrip(morning(1), 0.09), paperStrip(morning(2), 0)];
