@@ -9,6 +9,9 @@ export type BrokenVisitor = (text: string, line: number) => void;
 /** How many lines a quoted cell may run over before its opening mark counts as a slip. */
 export const LONGEST_CELL_LINES = 20;
 
+/** Long files go through the parser in pieces of whole lines, to spare memory. */
+const CHUNK_CHARACTERS = 100_000;
+
 /** Text with one kind of line end and no byte order mark. */
 export function plainLines(text: string): string {
   const body = text.charCodeAt(0) === 0xfeff ? text.slice(1) : text;
@@ -30,14 +33,16 @@ export function eachCsvRow(
     return;
   }
   let line = 0;
-  Papa.parse<string[]>(text, {
-    delimiter: separator,
-    newline: "\n",
-    step: ({ data }) => {
-      line += 1;
-      visit(data, line);
-    },
-  });
+  const step = ({ data }: { readonly data: string[] }): void => {
+    line += 1;
+    visit(data, line);
+  };
+  for (let start = 0; start < text.length; ) {
+    const end = text.indexOf("\n", start + CHUNK_CHARACTERS);
+    const stop = end < 0 ? text.length : end;
+    Papa.parse<string[]>(text.slice(start, stop), { delimiter: separator, newline: "\n", step });
+    start = stop + 1;
+  }
 }
 
 function eachQuotedRow(

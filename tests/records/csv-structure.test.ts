@@ -85,6 +85,24 @@ describe("the structure of a CSV file", () => {
     expect(read(`${HEADER}\n${lines.join("\n")}\n`).problems).toHaveLength(LINES);
   });
 
+  it("lines are counted rightly through a long file with blank lines anywhere", () => {
+    const DAYS = 12_000;
+    const lines: string[] = [HEADER];
+    const expected: number[] = [];
+    for (let day = 0; day < DAYS; day++) {
+      if (day % 3 === 0) lines.push("");
+      if (day % 7 === 0) lines.push("", "");
+      const date = new Date(Date.UTC(1980, 0, 1 + day)).toISOString().slice(0, 10);
+      lines.push(`${date},colour-paper,10x15cm,${day}`);
+      expected.push(lines.length);
+    }
+    for (const end of ["\n", "\r\n"]) {
+      const log = read(lines.join(end));
+      expect(log.rows.map((each) => each.source?.line)).toEqual(expected);
+      expect(log.rows.every((each, i) => each.count === i)).toBe(true);
+    }
+  });
+
   it("more cells than the header are refused unless they are blank", () => {
     expect(counts(`${HEADER}\n${row(1)},,\n`)).toEqual([1]);
     const log = read(`${HEADER}\n2026-08-01,colour-paper,10x15cm,1,5\n`);
