@@ -10,7 +10,7 @@ const ADVICE = "correct the counter, or write yes in counter_reset if it was set
  * other side is left out: a single wrong figure costs one row, whether too high or too low. After a
  * lasting drop (a reset nobody marked) the first reading after it is left out, and the rest kept.
  */
-export function checkCounters(log: ParsedLog<PumpReading>): ParsedLog<PumpReading> {
+export function checkCounters(log: ParsedLog<PumpReading>, header: string): ParsedLog<PumpReading> {
   const problems: LogProblem[] = [];
   const out = new Set<PumpReading>();
   for (const readings of byPump(log.rows).values()) {
@@ -19,7 +19,7 @@ export function checkCounters(log: ParsedLog<PumpReading>): ParsedLog<PumpReadin
       if (before === undefined || out.has(before) || !fallsFrom(before, reading)) return;
       const wrong = tooHigh(readings, at) ? before : reading;
       out.add(wrong);
-      problems.push(backwards(log.file, before, reading, wrong));
+      problems.push(backwards(log.file, header, before, reading, wrong));
     });
   }
   if (problems.length === 0) return log;
@@ -58,6 +58,7 @@ function tooHigh(readings: readonly PumpReading[], at: number): boolean {
 
 function backwards(
   file: string,
+  column: string,
   before: PumpReading,
   reading: PumpReading,
   wrong: PumpReading,
@@ -68,7 +69,7 @@ function backwards(
   return {
     file,
     line,
-    column: "counter_strokes",
+    column,
     value: String(wrong.counterStrokes),
     problem: `the counter of ${wrong.pump} runs backwards, ${high} to ${low}`,
     advice: ADVICE,

@@ -49,5 +49,5 @@ export function parsePumpLog(text: string, options: PumpLogOptions): ParsedLog<P
     }),
     rowReader: (columns, report, context) => pumpReader(columns, report, context, options.pumps),
   });
-  return checkCounters(log);
+  return checkCounters(log, options.columns?.counter_strokes ?? "counter_strokes");
 }

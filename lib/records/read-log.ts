@@ -28,7 +28,7 @@ export function readLog<Row extends SourcedRow>(
     report.line = read.headerLine;
     refuse(report, WHOLE_ROW, "", "the file holds a header and no rows", "add one line a reading");
   }
-  const rows = keepOrder(read.rows, shape, report, warnings);
+  const rows = keepOrder(read.rows, { ...shape, timeColumn: read.timeHeader }, report, warnings);
   problems.sort((a, b) => a.line - b.line);
   const rowsRefused = read.rowsRead - rows.length;
   return { file: options.file, rows, problems, warnings, rowsRead: read.rowsRead, rowsRefused };

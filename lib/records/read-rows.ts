@@ -14,6 +14,8 @@ interface RowsRead<Row> {
   readonly rows: readonly Row[];
   readonly rowsRead: number;
   readonly headerLine: number;
+  /** What the file calls the column of times. */
+  readonly timeHeader: string;
 }
 
 /** Reads the header, then every row under it. */
@@ -35,6 +37,7 @@ export function readRows<Row extends SourcedRow>(
   let rowsRead = 0;
   let width = 0;
   let headerLine = 1;
+  let timeHeader = shape.timeColumn;
   let read: RowReader<Row> | undefined;
 
   const readHeader = (cells: readonly string[]): void => {
@@ -44,7 +47,9 @@ export function readRows<Row extends SourcedRow>(
     const needs = shape.needs(headers);
     checkRenamed(shape.where, renamed, needs);
     const columns = matchColumns(cells, headers, needs, report, warnings);
-    if (columns !== undefined) read = shape.rowReader(columns, report, context);
+    if (columns === undefined) return;
+    timeHeader = (columns.find(shape.timeColumn) ?? columns.find("date"))?.header ?? timeHeader;
+    read = shape.rowReader(columns, report, context);
   };
 
   eachCsvRow(
@@ -75,7 +80,7 @@ export function readRows<Row extends SourcedRow>(
     const lines = hollow.slice(0, 5).join(", ") + (hollow.length > 5 ? ", …" : "");
     warnings.push(`${file}: ${hollow.length} lines hold separators only (${lines})`);
   }
-  return { rows, rowsRead, headerLine };
+  return { rows, rowsRead, headerLine, timeHeader };
 }
 
 function isSeparatorLine(cells: readonly string[]): boolean {

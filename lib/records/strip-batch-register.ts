@@ -51,11 +51,11 @@ export function parseStripBatchRegister(
     rowReader: (columns, report, context) =>
       batchRowReader(columns, report, context, options.processes),
   });
-  return pairUp(log);
+  return pairUp(log, options.columns?.reading ?? "reading");
 }
 
 /** Joins the two rows of each batch; a row without its fellow becomes a problem. */
-function pairUp(log: ParsedLog<BatchRow>): ParsedLog<StripBatch> {
+function pairUp(log: ParsedLog<BatchRow>, header: string): ParsedLog<StripBatch> {
   const problems: LogProblem[] = [...log.problems];
   const pairs = new Map<string, Partial<Record<BatchRow["reading"], BatchRow>>>();
   for (const row of log.rows) {
@@ -80,18 +80,18 @@ function pairUp(log: ParsedLog<BatchRow>): ParsedLog<StripBatch> {
     const row = reference ?? correction;
     if (row === undefined) continue;
     alone += 1;
-    problems.push(aloneProblem(log.file, row));
+    problems.push(aloneProblem(log.file, header, row));
   }
   problems.sort((a, b) => a.line - b.line);
   return { ...log, rows, problems, rowsRefused: log.rowsRefused + alone };
 }
 
-function aloneProblem(file: string, row: BatchRow): LogProblem {
+function aloneProblem(file: string, column: string, row: BatchRow): LogProblem {
   const missing = row.reading === "reference" ? "correction" : "reference";
   return {
     file,
     line: row.source?.line ?? 0,
-    column: "reading",
+    column,
     value: row.reading,
     problem: `the batch ${row.id} has no usable row "${missing}"`,
     advice:

@@ -38,6 +38,23 @@ describe("strips in order of time", () => {
   });
 });
 
+describe("what the file calls its times", () => {
+  it("stands in the message, whether renamed or in two columns", () => {
+    const rows =
+      "2026-08-14T07:10,colour-paper,B,MB,1,1,1\n2026-08-13T07:10,colour-paper,B,MB,1,1,1";
+    const renamed = parseStripLog(`${HEADER.replace("taken_at", "Read on")}\n${rows}\n`, {
+      file: "strips.csv",
+      columns: { taken_at: "Read on" },
+    });
+    expect(renamed.problems[0]?.column).toBe("Read on");
+    const apart = parseStripLog(
+      `${HEADER.replace("taken_at", "Date,Time")}\n${rows.replaceAll("T07", ",07")}\n`,
+      { file: "strips.csv" },
+    );
+    expect(apart.problems[0]?.column).toBe("Date");
+  });
+});
+
 describe("two rows at one time", () => {
   it("the second is left out and names the line of the first", () => {
     const log = read(strip("14T07:10"), strip("14T07:10", "colour-paper", "0.83"));
