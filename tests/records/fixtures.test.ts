@@ -1,9 +1,16 @@
 import { readdirSync, readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
-import { LogError, parseStripLog, problemMessage, requireCleanLog } from "wetside/records";
+import {
+  LogError,
+  parseStripBatchRegister,
+  parseStripLog,
+  problemMessage,
+  requireCleanLog,
+} from "wetside/records";
 
 const folder = new URL("fixtures/", import.meta.url);
-const batches = [{ id: "P-18", process: "colour-paper" }];
+const REGISTER = "strip-batches.csv";
+const batches = requireCleanLog(parseStripBatchRegister(readAsText(REGISTER), { file: REGISTER }));
 
 function readAsText(name: string): string {
   return new TextDecoder().decode(readFileSync(new URL(name, folder)));
@@ -96,8 +103,8 @@ describe("files as labs hand them in", () => {
     });
   }
 
-  it("every file in the folder has its message here, the semicolon one below", () => {
-    const named = [...Object.keys(messages), "decimal-comma-semicolons.csv"].sort();
+  it("every file in the folder has its message here, but the register; the semicolon one below", () => {
+    const named = [...Object.keys(messages), "decimal-comma-semicolons.csv", REGISTER].sort();
     const files = readdirSync(folder).filter((name) => name.endsWith(".csv"));
     expect(files.sort()).toEqual(named);
   });
