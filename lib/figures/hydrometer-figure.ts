@@ -3,6 +3,8 @@ import type { GravityPoint, HydrometerCheck } from "../solutions/index.ts";
 import { type VegaLiteFigure, vegaLiteFigure } from "./figure.ts";
 import { palette } from "./theme.ts";
 
+const WIDTH = 420;
+
 /**
  * A mix on the line between its known points: gravity against strength, the tolerance around the
  * target as a band, and the reading.
@@ -55,7 +57,7 @@ export function hydrometerFigure(
     title: options.title,
     description: descriptionOf(check, tolerance),
     specification: {
-      width: 420,
+      width: WIDTH,
       height: 240,
       layer: [
         {
@@ -67,8 +69,8 @@ export function hydrometerFigure(
           data: { values: [band] },
           mark: {
             type: "text",
-            align: "left",
-            x: 6,
+            align: "right",
+            x: WIDTH - 6,
             baseline: "bottom",
             dy: -3,
             color: palette.quiet,

@@ -42,12 +42,16 @@ export function stockFigure(
     axis: { format: "%d %b", tickCount: 8 },
   };
   const y = { field: "litres", type: "quantitative", title: "On the shelf (L)" };
+  // A name stands on the side of its day where there is room for it.
+  const middle = levels[Math.floor(levels.length / 2)]?.date ?? last.date;
+  const beside = (date: string | null) =>
+    (date ?? "") < middle ? { align: "left", dx: 5 } : { align: "right", dx: -5 };
   const days = named.map(({ date, text, ink, top }) => ({
     data: { values: [{ date, text: `${text} ${date}` }] },
     layer: [
       { mark: { type: "rule", color: ink, strokeDash: [6, 3], strokeWidth: 1.5 } },
       {
-        mark: { type: "text", align: "right", dx: -5, y: top, baseline: "top", color: ink },
+        mark: { type: "text", ...beside(date), y: top, baseline: "top", color: ink },
         encoding: { text: { field: "text" } },
       },
     ],

@@ -24,11 +24,11 @@ export function weekdayOf(day: number): number {
 }
 
 /** Days from 1970-01-01 to a date written `YYYY-MM-DD`. */
-export function dayOf(where: string, text: string): number {
+export function dayOf(where: string, argument: string, text: string): number {
   const found = /^(\d{4})-(\d{2})-(\d{2})$/.exec(typeof text === "string" ? text : "");
   const day = found ? Date.parse(`${text}T00:00:00Z`) / DAY_MS : Number.NaN;
   if (Number.isInteger(day) && dateOf(day) === text) return day;
-  throw new InputError(where, "date", text, 'write a day like "2026-03-02"');
+  throw new InputError(where, argument, text, 'write a day like "2026-03-02"');
 }
 
 /** The date of a day counted from 1970-01-01. */

@@ -48,7 +48,7 @@ export function stockForecast(given: {
   const reserve = requireVolumeOrNoneMl(where, "reserveMl", given.reserveMl ?? 0);
   const lead = requireDays(where, "leadDays", given.leadDays);
   const week = requireWeekUseMl(where, given.weekUseMl);
-  const start = dayOf(where, given.from);
+  const start = dayOf(where, "from", given.from);
   const usePerWeekMl = week.reduce((sum, use) => sum + use, 0);
   const usable = Math.max(0, onShelf - reserve);
   const daysLeft = servedDays(usable, week, usePerWeekMl, start);

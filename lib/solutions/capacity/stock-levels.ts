@@ -34,7 +34,7 @@ export function stockLevels(given: {
   let level = requireVolumeOrNoneMl(where, "onShelfMl", given.onShelfMl);
   const week = requireWeekUseMl(where, given.weekUseMl);
   const days = requireDays(where, "days", given.days);
-  const start = dayOf(where, given.from);
+  const start = dayOf(where, "from", given.from);
   return Array.from({ length: days + 1 }, (_, i) => {
     const morning = { date: dateOf(start + i), onShelfMl: level };
     level = Math.max(0, level - (week[weekdayOf(start + i)] ?? 0));

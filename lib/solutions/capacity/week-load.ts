@@ -39,10 +39,10 @@ export function weekLoad(
     const advice = 'write a list like [{ date: "2026-03-02", format: "120", count: 4 }]';
     throw new InputError(where, "rows", rows, advice);
   }
-  const last = dayOf(where, options.to);
+  const last = dayOf(where, "to", options.to);
   const reading = options.reading === undefined ? {} : { reading: options.reading };
   const inWeek = rows
-    .map((row) => ({ ...row, day: dayOf(where, row.date) }))
+    .map((row, i) => ({ ...row, day: dayOf(where, `rows[${i}].date`, row.date) }))
     .filter(({ day }) => day <= last && day > last - 7);
   const areas = inWeek.map((row) => productionAreaM2([row], reading).areaM2);
   const areaM2ByWeekday = Array.from({ length: 7 }, (_, weekday) =>
