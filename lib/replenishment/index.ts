@@ -1,1 +1,2 @@
+export * from "./tank/index.ts";
 export * from "./tuning/index.ts";
