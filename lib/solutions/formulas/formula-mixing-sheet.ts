@@ -1,4 +1,5 @@
 import { requireNumber } from "../../input/index.ts";
+import { chemicalInForm } from "../chemistry/find-chemical.ts";
 import type { MixingPriceList, MixingSheet, MixingStep } from "../mixing-sheet.ts";
 import { priceMixingSheet } from "../mixing-sheet-price.ts";
 import type { BathFormula } from "./bath-formula.ts";
@@ -30,7 +31,7 @@ const ML_PER_G = 0.4;
  * @param options.volumeMl of the finished bath, mL, above 0
  * @param options.balanceDivisionG step of the balance, g; 0.1 if left out
  * @param options.graduateDivisionMl step of the graduate, mL; 1 if left out
- * @param options.prices spelled as the steps are, per g, kg, mL or L
+ * @param options.prices per g, kg, mL or L; names as for `chemicalInForm`, or as the steps are spelled
  * @returns a mixing sheet; `mixingSheetText` prints it
  * @throws InputError for a volume or step not above 0, an ingredient that cannot be resolved, or a
  *   bad price
@@ -96,7 +97,19 @@ export function formulaMixingSheet(
     ],
     cautions: sheetCautions(batch),
   };
-  return options.prices === undefined ? sheet : priceMixingSheet(sheet, options.prices);
+  return options.prices === undefined ? sheet : priceMixingSheet(sheet, asLabelled(options.prices));
+}
+
+/** A price list whose names are those of the steps: "borax" becomes "borax, decahydrate". */
+function asLabelled({ currency, prices }: MixingPriceList): MixingPriceList {
+  const label = (what: string) => {
+    try {
+      return chemicalInForm(what).label;
+    } catch {
+      return what; // not a chemical of the registry; it may still be spelled as a step
+    }
+  };
+  return { currency, prices: prices.map((each) => ({ ...each, what: label(each.what) })) };
 }
 
 function pinch(each: BatchIngredient, batch: FormulaBatch): string {

@@ -155,8 +155,8 @@ describe("formulaMixingSheet", () => {
     const prices = {
       currency: "EUR",
       prices: [
-        { what: "metol, sulfate", price: 30, amount: 100, unit: "g" as const },
-        { what: "Sodium sulfite, anhydrous", price: 8, amount: 1, unit: "kg" as const },
+        { what: "metol", price: 30, amount: 100, unit: "g" as const },
+        { what: "Sodium sulphite", price: 8, amount: 1, unit: "kg" as const },
       ],
     };
     const { cost } = formulaMixingSheet(developer, { volumeMl: 2000, prices });

@@ -50,7 +50,7 @@ describe("substituteChemical", () => {
   });
 
   it.each([
-    ["sodium carbonate", "sodium hydroxide", "compare them with phOfRecipe"],
+    ["sodium carbonate", "sodium hydroxide", "compare them with solutionPh"],
     ["sodium metaborate", "borax", "see metaborateFromBorax"],
     ["sodium sulfite", "sodium sulfate", "a source of sulfite; sodium sulfate is not one"],
     ["phenidone", "metol", "a source of 1-phenyl-3-pyrazolidinone"],
