@@ -1,4 +1,3 @@
-import { InputError } from "../../input/index.ts";
 import type { RunRuleOptions } from "../rules/run-rule-options.ts";
 import type { ParameterSeries } from "../strips/parameter-series.ts";
 import type { CusumOptions } from "./cusum-chart.ts";
@@ -61,67 +60,4 @@ export function restartsOf(
   );
   const gaps = choices.atGap === "restart" ? series.gaps : [];
   return [...new Set([...changes.map((change) => change.at), ...gaps])].sort((a, b) => a - b);
-}
-
-/** The base period's first and last position in a series. */
-export function basePositions(
-  where: string,
-  series: ParameterSeries,
-  period: BasePeriod,
-): { readonly first: number; readonly last: number } {
-  const within = insideOf(where, period);
-  let first = -1;
-  let last = -1;
-  for (let i = 0; i < series.rows.length; i++) {
-    if (!within(series.rows[i] ?? 0, series.takenAt[i] ?? "")) continue;
-    if (first < 0) first = i;
-    last = i;
-  }
-  if (first < 0) {
-    const label = series.colour === null ? series.name : `${series.name} ${series.colour}`;
-    const advice = `choose a period in which strips were run (${series.takenAt[0] ?? "no strip"} to ${series.takenAt.at(-1) ?? "no strip"})`;
-    throw new InputError(where, `basePeriod of ${label}`, period, advice);
-  }
-  return { first, last };
-}
-
-/** Positions of a series that are left out of the base period. */
-export function excludedPositions(
-  where: string,
-  series: ParameterSeries,
-  exclude: readonly string[] | undefined,
-): readonly number[] {
-  if (exclude === undefined || exclude.length === 0) return [];
-  exclude.forEach((text, i) => {
-    if (typeof text === "string" && dateOrTime.test(text)) return;
-    throw new InputError(where, `exclude[${i}]`, text, 'write a local date, such as "2026-06-09"');
-  });
-  const found: number[] = [];
-  series.takenAt.forEach((time, i) => {
-    if (exclude.some((text) => time.startsWith(text))) found.push(i);
-  });
-  return found;
-}
-
-const dateOrTime = /^\d{4}-\d\d-\d\d(T\d\d:\d\d(:\d\d)?)?$/;
-
-function insideOf(where: string, period: BasePeriod): (row: number, time: string) => boolean {
-  if ("firstRow" in period) {
-    const { firstRow, lastRow } = period;
-    if (!(Number.isInteger(firstRow) && Number.isInteger(lastRow) && firstRow <= lastRow)) {
-      throw new InputError(where, "basePeriod", period, "write whole numbers, firstRow ≤ lastRow");
-    }
-    return (row) => row >= firstRow && row <= lastRow;
-  }
-  const { from, to } = period;
-  for (const text of [from, to]) {
-    if (typeof text !== "string" || !dateOrTime.test(text)) {
-      const advice = 'write local dates, { from: "2026-06-01", to: "2026-07-15" }';
-      throw new InputError(where, "basePeriod", period, advice);
-    }
-  }
-  if (from > to) {
-    throw new InputError(where, "basePeriod", period, "write from before to");
-  }
-  return (_, time) => time >= from && time.slice(0, to.length) <= to;
 }

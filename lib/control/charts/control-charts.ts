@@ -2,13 +2,8 @@ import { InputError } from "../../input/index.ts";
 import type { ParameterSeries } from "../strips/parameter-series.ts";
 import { seriesOfStrips } from "../strips/series-of-strips.ts";
 import type { StripHistory } from "../strips/strip-history.ts";
-import {
-  basePositions,
-  type ChartChoices,
-  excludedPositions,
-  restartsOf,
-  rulesOf,
-} from "./chart-choices.ts";
+import { basePositions, excludedPositions } from "./base-positions.ts";
+import { type ChartChoices, restartsOf, rulesOf } from "./chart-choices.ts";
 import type { CusumChart, EwmaChart, IndividualsChart } from "./chart-results.ts";
 import { cusumChart } from "./cusum-chart.ts";
 import { ewmaChart } from "./ewma-chart.ts";
