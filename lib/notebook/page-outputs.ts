@@ -12,6 +12,9 @@ export interface PageParts {
 const VEGA_LITE = "application/vnd.vegalite.v5+json";
 const PLOTLY = "application/vnd.plotly.v1+json";
 
+/** A text alternative longer than this, in characters, is folded. */
+const LONG_TEXT = 260;
+
 /** One output of a cell as HTML. */
 export function outputHtml(output: Output, parts: PageParts): string {
   switch (output.output_type) {
@@ -52,8 +55,12 @@ function textBlock(text: string, kind: string): string {
 function tableBlock(html: string): string {
   const caption = /<caption>(.*?)<\/caption>/s.exec(html)?.[1]?.trim();
   const label = caption ? ` role="region" aria-label="${escapeHtml(textOf(caption))}"` : "";
-  return `<div class="scroll"${label} tabindex="0">${html}</div>`;
+  const roomy = html.replace(LONG_CELL, '<$1 class="long"$2>$3<');
+  return `<div class="scroll"${label} tabindex="0">${roomy}</div>`;
 }
+
+/** A cell with so much text that a narrow column would make it a tower. */
+const LONG_CELL = /<(td|th)((?: (?!class=)[^>]*)?)>([^<]{40,})</g;
 
 function textOf(html: string): string {
   const plain = html.replace(/<[^>]*>/g, "");
@@ -90,7 +97,8 @@ function plotHtml(data: Bundle, parts: PageParts): string {
 
 function figure(id: string, kind: "chart" | "plot", text: string, drawn: string): string {
   const [title = "", ...rest] = text.split("\n");
-  const caption =
+  const words = escapeHtml(rest.join(" "));
+  const heading =
     kind === "chart"
       ? `<span class="unseen">${escapeHtml(title)}. </span>`
       : `<strong>${escapeHtml(title)}.</strong> `;
@@ -98,9 +106,16 @@ function figure(id: string, kind: "chart" | "plot", text: string, drawn: string)
     `<figure class="${kind}" id="${id}">`,
     drawn,
     `<div class="live" role="img" aria-labelledby="${id}-text"></div>`,
-    `<figcaption id="${id}-text">${caption}${escapeHtml(rest.join(" "))}</figcaption>`,
+    `<figcaption>${captionHtml(id, heading, words)}</figcaption>`,
     "</figure>",
   ].join("\n");
+}
+
+function captionHtml(id: string, heading: string, words: string): string {
+  if (words.length <= LONG_TEXT) return `<p id="${id}-text">${heading}${words}</p>`;
+  const folded = `<p id="${id}-text"><span class="unseen">${heading}</span>${words}</p>`;
+  const seen = heading.startsWith("<strong>") ? heading : "";
+  return `${seen}<details><summary>The figure in words</summary>${folded}</details>`;
 }
 
 function plainText(data: Bundle): string {

@@ -8,6 +8,9 @@
   /** Narrowest plot, in pixels, that can still be read. */
   const LEAST_PLOT = 170;
 
+  /** Smallest scale at which the labels of a figure can still be read. */
+  const LEAST_SCALE = 0.75;
+
   const dataOf = (figure) => {
     const found = document.querySelector(`script[data-for="${figure.id}"]`);
     return found === null ? undefined : JSON.parse(found.textContent);
@@ -201,15 +204,30 @@
         rest = Math.min(rest, (rest * full) / together + 20);
       }
       let target = available - rest;
+      let over = 0;
       for (let attempt = 0; attempt < 4; attempt++) {
         const factor = Math.max(target, Math.min(full, LEAST_PLOT)) / full;
         await redraw(chart, narrowed(specification, Math.min(1, factor), available));
-        const over = widthOf(place) - available;
+        over = widthOf(place) - available;
         if (over <= 0 || target <= LEAST_PLOT) break;
         target -= over + 2;
       }
+      if (over > available / 10) await reduced(chart, available);
+      else if (over > 0) setWidth(place, available);
     }
     figure.classList.add("is-live");
+  };
+
+  /** A figure laid out in fixed pixels: drawn smaller as long as it can be read, then scrolled. */
+  const reduced = async (chart, available) => {
+    await redraw(chart, chart.specification);
+    setWidth(chart.place, Math.max(available, chart.drawnWidth * LEAST_SCALE));
+  };
+
+  const setWidth = (place, width) => {
+    const svg = place.querySelector("svg");
+    svg.style.width = `${width}px`;
+    svg.style.height = "auto";
   };
 
   const redraw = async (chart, specification) => {
@@ -223,11 +241,9 @@
     const { data, layout } = dataOf(figure);
     const options = { responsive: true, displaylogo: false };
     const { width: _, ...free } = layout;
-    const narrow = figure.clientWidth < 500;
-    const title = isObject(free.title) ? free.title : { text: free.title };
-    if (narrow && title.text) {
-      const lines = [wrapped(title.text, figure.clientWidth - 30, 15)].flat();
-      free.title = { ...title, text: lines.join("<br>") };
+    if (figure.clientWidth < 500) {
+      // The caption says the title; in a narrow window the plot needs the room.
+      free.title = { text: "" };
       free.margin = { ...free.margin, l: 48, r: 8 };
     }
     await Plotly.newPlot(place, data, free, options);
