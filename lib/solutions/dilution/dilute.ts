@@ -18,9 +18,9 @@ export interface Dilution {
   readonly assumptions: readonly string[];
 }
 
-/** Volumes of dilute solutions add closely enough; acids are blended by mass instead. */
+/** Said of every mix by volume; concentrated acids are blended by mass instead. */
 export const ADDITIVE_VOLUMES =
-  "volumes add: the mix is as large as its parts together (concentrated acids shrink; blend those by mass)";
+  "volumes add; a strong salt concentrate diluted 1+4 falls about 1 % short, so make up to a mark where that matters, and blend concentrated acids by mass";
 
 /**
  * Volumes of each part for a total wanted.

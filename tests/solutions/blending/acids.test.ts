@@ -114,6 +114,15 @@ describe("blendByMass", () => {
     expect(mix.contractionMl / mix.portionsMl).toBeGreaterThan(0.01);
     expect(mix.cautions[0]).toContain("acid into water");
   });
+  it("shows how far a strong salt concentrate is from additive: about 1 % at 1+4", () => {
+    const portions = [
+      { massPercent: 45, volumeMl: 200 },
+      { massPercent: 0, volumeMl: 800 },
+    ];
+    const mix = blendByMass({ substance: "sodium thiosulfate", portions });
+    expect(mix.contractionMl).toBeGreaterThan(8);
+    expect(mix.contractionMl).toBeLessThan(14);
+  });
   it("changes nothing for a single portion or for two of the same", () => {
     const one = blendByMass({
       substance: "acetic acid",
