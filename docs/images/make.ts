@@ -1,7 +1,7 @@
 // Draws the README's control chart from the demo lab's own logs.
 // Run: node --import tsx --conditions wetside-source docs/images/make.ts
 import { readFileSync, writeFileSync } from "node:fs";
-import { aimsOfBatch, colourNegativeProcess, crossover, seriesOfStrips, verdictHistory } from "../../lib/control/index.ts";
+import { aimsOfBatch, colourNegativeProcess, crossover, seriesOfStrips, stripPairs, verdictHistory } from "../../lib/control/index.ts";
 import { controlChartFigure } from "../../lib/figures/index.ts";
 import { vegaLiteSvg } from "../../lib/notebook/vega-svg.ts";
 import { parseStripBatchRegister, parseStripLog, requireCleanLog } from "../../lib/records/index.ts";
@@ -14,12 +14,7 @@ export async function controlChartSvg(): Promise<string> {
   const strips = requireCleanLog(parseStripLog(read("film-strips.csv"), { file: "film-strips.csv", batches }));
   const [first, second] = batches.filter((batch) => batch.process === "colour-negative").map(aimsOfBatch);
   if (first === undefined || second === undefined) throw new Error("two batches of film strips are expected");
-  const pairs = strips
-    .filter((strip) => strip.stripBatch === second.stripBatch)
-    .flatMap((late) => {
-      const early = strips.find((one) => one.stripBatch === first.stripBatch && isBeside(one.takenAt, late.takenAt));
-      return early === undefined ? [] : [{ old: early, new: late }];
-    });
+  const pairs = stripPairs(strips, { process: "colour-negative", from: first.stripBatch, to: second.stripBatch });
   const crossovers = [crossover(first, pairs, { ownAims: second })];
   const history = { strips, batches, crossovers, specification: colourNegativeProcess };
   const course = verdictHistory(history);
@@ -31,10 +26,6 @@ export async function controlChartSvg(): Promise<string> {
     flagged: [...held].map((day) => ({ time: day, label: "line held" })),
   });
   return `${await vegaLiteSvg(figure.specification)}\n`;
-}
-
-function isBeside(one: string, other: string): boolean {
-  return Math.abs(Date.parse(`${one}Z`) - Date.parse(`${other}Z`)) <= 30 * 60_000;
 }
 
 if (process.argv[1] === new URL(import.meta.url).pathname) {
