@@ -70,8 +70,8 @@ export function doseUnderCourse(input: {
         ]
       : [];
   const meanRate = dose.doseMin / durationMin;
-  const coldest = Math.min(...temperatures);
-  const hottest = Math.max(...temperatures);
+  const coldest = temperatures.reduce((low, each) => Math.min(low, each));
+  const hottest = temperatures.reduce((high, each) => Math.max(high, each));
   return {
     ...dose,
     referenceTemperatureC: model.referenceTemperatureC,

@@ -19,7 +19,7 @@ export interface ActivationEnergyModel extends RateModel {
  * @param input.activationEnergyKJPerMol energy Ea, kJ/mol, greater than 0 and at most 200
  * (development of films lies near 20 to 90)
  * @param input.referenceTemperatureC temperature at which the rate is 1, °C, default 20
- * @param input.range temperatures the evidence covers, °C; default 2 below to 6 above the reference
+ * @param input.range temperatures the evidence covers, °C; default as defaultRateReach
  * @param input.refuseBeyondC how many °C outside the range an answer is still given, default 6
  * @returns the model
  * @throws InputError for an energy outside its bounds (a value in J/mol is pointed out) or a bad range

@@ -17,7 +17,7 @@ export interface FactorPerTenDegreesModel extends RateModel {
  *
  * @param input.factorPerTenDegrees factor Q, greater than 1 and at most 6 (films lie near 1.4 to 3)
  * @param input.referenceTemperatureC temperature at which the rate is 1, °C, default 20
- * @param input.range temperatures the evidence covers, °C; default 2 below to 6 above the reference
+ * @param input.range temperatures the evidence covers, °C; default as defaultRateReach
  * @param input.refuseBeyondC how many °C outside the range an answer is still given, default 6
  * @returns the model
  * @throws InputError for a factor outside its bounds or a bad range

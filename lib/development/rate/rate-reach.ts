@@ -3,13 +3,13 @@ import { bathTemperatureLimits } from "./bath-temperature.ts";
 import type { RateRange, RateReach } from "./rate-model.ts";
 
 /**
- * Range given to a coefficient that comes without evidence of its own: how far below and above the
- * reference temperature it is trusted, and how much farther it is stretched with a warning, °C.
+ * Range given to a coefficient that comes without evidence of its own, °C.
  *
- * Around 20 °C that is 18 to 26 °C, refused below 12 and above 32 °C. The range is where hand
- * processing is taught to work: below 65 °F development becomes incomplete, up to 80 °F films are
- * processed with care. How far beyond it is stretched is common practice, no source. Give `range`
- * and `refuseBeyondC` to replace them.
+ * With a reference temperature inside `hand` that is `hand`, 18 to 26 °C, where hand processing is
+ * taught to work: below 65 °F development becomes incomplete, up to 80 °F films are processed with
+ * care. With any other reference it is from `belowC` below to `aboveC` above it. It is stretched
+ * `refuseBeyondC` farther with a warning (common practice, no source). Give `range` and
+ * `refuseBeyondC` to replace them.
  *
  * @example
  * defaultRateReach.refuseBeyondC // => 6
@@ -17,7 +17,12 @@ import type { RateRange, RateReach } from "./rate-model.ts";
  * Source: US Army Signal Center, subcourse SS0509 (edition 8, 1988), Laboratory Procedures, lesson 1,
  * p. 13.
  */
-export const defaultRateReach = { belowC: 2, aboveC: 6, refuseBeyondC: 6 } as const;
+export const defaultRateReach = {
+  hand: { minC: 18, maxC: 26 },
+  belowC: 2,
+  aboveC: 6,
+  refuseBeyondC: 6,
+} as const;
 
 /** Checks the range and reach given to a model constructor, filling in the defaults. */
 export function checkedReach(
@@ -25,10 +30,7 @@ export function checkedReach(
   referenceTemperatureC: number,
   given: RateReach,
 ): { readonly range: RateRange; readonly refuseBeyondC: number } {
-  const range = given.range ?? {
-    minC: Math.max(bathTemperatureLimits.minC, referenceTemperatureC - defaultRateReach.belowC),
-    maxC: referenceTemperatureC + defaultRateReach.aboveC,
-  };
+  const range = given.range ?? defaultRange(referenceTemperatureC);
   requireNumber(where, "range.minC", range.minC, { unit: "°C", min: -20, max: 100 });
   requireNumber(where, "range.maxC", range.maxC, { unit: "°C", min: -20, max: 100 });
   if (range.minC >= range.maxC) {
@@ -41,4 +43,13 @@ export function checkedReach(
     { min: 0, max: 40, unit: "°C" },
   );
   return { range: { minC: range.minC, maxC: range.maxC }, refuseBeyondC };
+}
+
+function defaultRange(referenceTemperatureC: number): RateRange {
+  const { hand, belowC, aboveC } = defaultRateReach;
+  if (referenceTemperatureC >= hand.minC && referenceTemperatureC <= hand.maxC) return hand;
+  return {
+    minC: Math.max(bathTemperatureLimits.minC, referenceTemperatureC - belowC),
+    maxC: referenceTemperatureC + aboveC,
+  };
 }

@@ -157,6 +157,26 @@ describe("doseForProfile", () => {
   });
 });
 
+describe("a log of a reading a second over days", () => {
+  it("is summed in one pass and poured out in a few", () => {
+    const waves = 63;
+    const readings = Array.from({ length: Math.round(2 * Math.PI * 500 * waves) + 1 }, (_, i) => ({
+      timeMin: i / 60,
+      temperatureC: 20 + Math.sin(i / 500),
+    }));
+    const dose = doseForProfile({ model: twice, profile: readings });
+    // The mean of 2^(sin/10) over whole waves is the Bessel function I0(ln 2/10).
+    const x = Math.LN2 / 10;
+    const bessel = 1 + x ** 2 / 4 + x ** 4 / 64;
+    // Straight lines between readings lie inside a wave by (1/500)²/12 of it, the last wave ends
+    // up to half a second from its end.
+    expect(dose.doseMin / dose.durationMin).toBeCloseTo(bessel, 6);
+    const course = loggedTemperatures(readings);
+    const plan = developUntil({ model: twice, targetMin: 2000, course });
+    expect(plan.dose.doseMin).toBeCloseTo(2000, 6);
+  });
+});
+
 describe("developUntil", () => {
   it("pours out at the printed time when the bath keeps the printed temperature", () => {
     const plan = developUntil({ model: arrhenius, targetMin: 9, course: constantTemperature(20) });

@@ -25,6 +25,10 @@ describe("compensateTime", () => {
     expect(answer.shortestMin).toBeCloseTo(10 / 3 ** 0.25, 12);
     expect(answer.timeMin).toBeCloseTo(10 / 2 ** 0.25, 12);
   });
+  it("does not warn of 20 °C because the time it was given belongs to 24 °C", () => {
+    const back = compensateTime({ timeMin: 6, fromTemperatureC: 24, toTemperatureC: 20 });
+    expect(back.warnings.join()).not.toContain("outside the range");
+  });
   it("says that the default was used, and warns when the choice matters by more than a tenth", () => {
     const far = compensateTime({ timeMin: 10, fromTemperatureC: 20, toTemperatureC: 23 });
     expect(far.assumptions[0]).toContain("no rate model was given");

@@ -145,6 +145,13 @@ describe("the coefficients at the door", () => {
       factorPerTenDegreesModel({ factorPerTenDegrees: 2, range: { minC: 24, maxC: 18 } }),
     ).toThrow("minC lower than maxC");
   });
+  it("rests on the range of hand processing with any reference inside it, else on one of its own", () => {
+    const at = (referenceTemperatureC: number) => defaultRateModel({ referenceTemperatureC }).range;
+    expect(at(18)).toEqual({ minC: 18, maxC: 26 });
+    expect(at(24)).toEqual({ minC: 18, maxC: 26 });
+    expect(at(38)).toEqual({ minC: 36, maxC: 44 });
+    expect(at(1)).toEqual({ minC: 0, maxC: 7 });
+  });
   it("keeps the range it is given in place of the default", () => {
     const model = factorPerTenDegreesModel({
       factorPerTenDegrees: 2,
