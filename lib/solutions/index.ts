@@ -1,11 +1,7 @@
 export { type AcidMix, acidToStrength } from "./blending/acid-to-strength.ts";
-export {
-  type Blend,
-  blendToStrength,
-  blendVolumes,
-  diluteToStrength,
-} from "./blending/blend.ts";
 export { type BlendByMass, blendByMass, type PortionByMass } from "./blending/blend-by-mass.ts";
+export { type Blend, blendToStrength } from "./blending/blend-to-strength.ts";
+export { blendVolumes } from "./blending/blend-volumes.ts";
 export { correctTank, type TankCorrection, type TankToCorrect } from "./blending/correct-tank.ts";
 export {
   type DensityModel,
@@ -13,6 +9,7 @@ export {
   densityModels,
   densityTables,
 } from "./blending/density-data.ts";
+export { diluteToStrength } from "./blending/dilute-to-strength.ts";
 export { massPercentFromDensity } from "./blending/mass-percent-from-density.ts";
 export { strengthAfterAdditions } from "./blending/repeated-addition.ts";
 export { type SolutionDensity, solutionDensity } from "./blending/solution-density.ts";

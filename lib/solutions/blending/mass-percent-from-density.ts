@@ -1,6 +1,6 @@
 import { InputError, requireNumber } from "../../input/index.ts";
 import { findRoot } from "../../numerics/index.ts";
-import { densityOf, densitySource, requireTemperature } from "./solution-density.ts";
+import { densityOf, densitySource, requireTemperature } from "./density-source.ts";
 
 /** Points at which the density curve is sampled for a model without a table. */
 const STEPS = 400;

@@ -85,6 +85,12 @@ describe("chainedRatio", () => {
     expect(chainedRatio(["stock", "1+4"]).text).toBe("1+4");
     expect(chainedRatio(["1+9"]).text).toBe("1+9");
   });
+  it("turns dilutions of a stock that is itself 1+3 into dilutions of the syrup", () => {
+    // The dilutions in use for one syrup concentrate are from memory; the arithmetic is exact.
+    const fromStock = ["1+3", "1+7", "1+4", "1+9", "1+11", "1+19"];
+    const fromSyrup = fromStock.map((ratio) => chainedRatio(["1+3", ratio]).text);
+    expect(fromSyrup).toEqual(["1+15", "1+31", "1+19", "1+39", "1+47", "1+79"]);
+  });
   it("refuses a kit and an empty list", () => {
     expect(() => chainedRatio(["1+1+18", "1+1"])).toThrow("one concentrate");
     expect(() => chainedRatio([])).toThrow("write a list");
