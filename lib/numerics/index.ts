@@ -4,6 +4,7 @@ export { findRoot, type RootSearch } from "./find-root.ts";
 export { gaussLegendre, type QuadratureRule } from "./gauss-legendre.ts";
 export { type Integral, integrate } from "./integrate.ts";
 export { type LeastSquaresFit, leastSquares } from "./least-squares.ts";
+export { matrixExponential } from "./matrix-exponential.ts";
 export { minimizeScalar, type ScalarMinimum } from "./minimize-scalar.ts";
 export { normalCdf, normalQuantile } from "./normal.ts";
 export { type Pchip, pchip } from "./pchip.ts";
