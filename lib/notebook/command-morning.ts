@@ -34,6 +34,7 @@ export async function commandMorning(words: readonly string[], say: Say): Promis
   const start = performance.now();
   const failed: unknown[] = [];
   const entries: PageEntry[] = [];
+  const said: { readonly name: string; readonly lines: readonly string[] }[] = [];
   const waiting = [...files];
   let done = 0;
   const work = async () => {
@@ -43,7 +44,7 @@ export async function commandMorning(words: readonly string[], say: Say): Promis
         const { entry, lines } = await runAndPage(file, pages);
         entries.push(entry);
         say(`${++done}/${files.length}  ${notebookName(file)}  ${secondsSince(began)}`);
-        for (const line of lines) say(`     ${line}`);
+        if (lines.length > 0) said.push({ name: notebookName(file), lines });
       } catch (error) {
         say(`${++done}/${files.length}  ${notebookName(file)}  stopped with an error`);
         failed.push(error);
@@ -51,6 +52,10 @@ export async function commandMorning(words: readonly string[], say: Say): Promis
     }
   };
   await Promise.all(Array.from({ length: Math.min(files.length, availableParallelism()) }, work));
+  for (const { name, lines } of said.sort((a, b) => (a.name < b.name ? -1 : 1))) {
+    say(`\n${name}`);
+    for (const line of lines.flatMap((each) => each.split("\n"))) say(`  ${line}`);
+  }
   entries.sort((a, b) => (a.href < b.href ? -1 : 1));
   const index = join(pages, "index.html");
   await writeWhole(index, await indexPage(entries));

@@ -6,7 +6,6 @@ interface Place {
   readonly Deno?: {
     readonly jupyter?: { display(value: unknown, options: { raw: boolean }): Promise<void> };
     readFile(path: string): Promise<Uint8Array>;
-    writeTextFileSync(path: string, text: string): void;
   };
   readonly process?: { getBuiltinModule?(name: string): unknown };
   readonly document?: {
@@ -17,8 +16,12 @@ interface Place {
 
 interface Files {
   readonly promises: { readFile(path: string): Promise<Uint8Array> };
+  mkdirSync(path: string, options: { recursive: true }): void;
   writeFileSync(path: string, text: string): void;
 }
+
+/** Where files are saved in a kernel or in plain Node: below the current folder. */
+const OUTPUT_FOLDER = "out";
 
 /**
  * The host the cells use: the installed one if there is one, else Jupyter's Deno kernel, a
@@ -33,13 +36,24 @@ function placeHost(place: Place): NotebookHost {
     show: (bundle) => showIn(place, bundle),
     readBytes: (path) => readIn(place, path),
     saveText: (name, text) => saveIn(place, name, text),
-    announce: (text) => console.log(text),
+    // What is announced is shown as well, and here that is the same place.
+    announce: () => {},
   };
 }
 
 function showIn(place: Place, bundle: DisplayBundle): void {
-  if (place.Deno?.jupyter) void place.Deno.jupyter.display(bundle, { raw: true });
+  const kernel = kernelOf(place);
+  if (kernel) void kernel.display(bundle, { raw: true });
   else if (typeof bundle["text/plain"] === "string") console.log(bundle["text/plain"]);
+}
+
+/** Deno has the kernel's functions in a kernel only, and throws elsewhere. */
+function kernelOf(place: Place): NonNullable<Place["Deno"]>["jupyter"] {
+  try {
+    return place.Deno?.jupyter;
+  } catch {
+    return undefined;
+  }
 }
 
 async function readIn(place: Place, path: string): Promise<Uint8Array> {
@@ -58,8 +72,11 @@ function saveIn(place: Place, name: string, text: string): void {
     link.href = URL.createObjectURL(new Blob([text], { type: "text/plain;charset=utf-8" }));
     link.download = name;
     link.click();
-  } else if (place.Deno) place.Deno.writeTextFileSync(name, text);
-  else files(place).writeFileSync(name, text);
+  } else {
+    const { mkdirSync, writeFileSync } = files(place);
+    mkdirSync(OUTPUT_FOLDER, { recursive: true });
+    writeFileSync(`${OUTPUT_FOLDER}/${name}`, text);
+  }
 }
 
 function files(place: Place): Files {

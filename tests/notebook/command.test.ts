@@ -122,9 +122,8 @@ describe("the command wetside", { timeout: SLOW }, () => {
     const good = wetside(folder, "morning");
     expect(good.stderr).toBe("");
     expect(good.status).toBe(0);
-    expect(good.stdout).toMatch(
-      /\d\/2 {2}a-call {2}\d+\.\d s\n {5}run for 2 d\n {5}saved out\/a-call\/verdict.json/,
-    );
+    expect(good.stdout).toMatch(/\d\/2 {2}a-call {2}\d+\.\d s\n/);
+    expect(good.stdout).toContain("\na-call\n  run for 2 d\n  saved out/a-call/verdict.json\n");
     expect(good.stdout).toContain("out/pages/index.html");
     const index = await textOf(join(folder, "out/pages/index.html"));
     expect(index.indexOf("For the lab chemist")).toBeLessThan(index.indexOf('href="a-call.html"'));
