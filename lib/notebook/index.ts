@@ -1,3 +1,5 @@
+export { type Answer, answerCode } from "./answer-code.ts";
+export { type AnswerOptions, type CheckedAnswer, checkAnswer } from "./check-answer.ts";
 export { DISPLAY, displayBundle } from "./display.ts";
 export { HOST, installHost, type NotebookHost } from "./host.ts";
 export { inspectValue } from "./inspect-value.ts";
