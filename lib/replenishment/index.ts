@@ -1,2 +1,3 @@
+export * from "./rates/index.ts";
 export * from "./tank/index.ts";
 export * from "./tuning/index.ts";

@@ -1,0 +1,15 @@
+export { type AreaByDay, areaByDay, type DayArea, type ProducedFormat } from "./area-by-day.ts";
+export { type DeliveredInterval, type DeliveredRates, deliveredRates } from "./delivered-rates.ts";
+export { type MachineRun, machineRun } from "./machine-run.ts";
+export { type PublishedRate, publishedRates } from "./published-rates.ts";
+export { type CylinderReading, type PumpCalibration, pumpCalibration } from "./pump-calibration.ts";
+export type { PumpCounterReading, PumpLogProblem } from "./pump-days.ts";
+export { type FormatRate, type RateTable, ratePerAreaFromFormat, rateTable } from "./rate-table.ts";
+export {
+  type ReplenisherRate,
+  type ReplenisherUse,
+  replenisherForecast,
+  replenisherUse,
+} from "./replenisher-use.ts";
+export { type SplicedLength, splicedLength } from "./spliced-length.ts";
+export { type TankTurnovers, tankTurnoversAt } from "./tank-turnovers.ts";
