@@ -60,6 +60,7 @@ export type {
   CrossoverOptions,
   StripPair,
 } from "./strips/crossover-result.ts";
+export { type CrossoverSearch, crossoversOfStrips } from "./strips/crossovers-of-strips.ts";
 export {
   type Deviations,
   deviationsFromAim,
