@@ -39,8 +39,17 @@ function fail(error: unknown, way: Failure["way"]): void {
     error instanceof Error
       ? error
       : { name: "Error", message: `a cell threw ${String(error)}`, stack: "" };
-  tell({ type: "failed", failure: { name, message, stack: stack ?? "", way } });
+  const kind = isInputError(error) ? "InputError" : name;
+  tell({ type: "failed", failure: { name: kind, message, stack: stack ?? "", way } });
   leave(1);
+}
+
+/** True for an input error of any kind, also one of another copy of the library. */
+function isInputError(error: unknown): boolean {
+  for (let each = error; each instanceof Error; each = Object.getPrototypeOf(each)) {
+    if (each.name === "InputError" || each.constructor.name === "InputError") return true;
+  }
+  return false;
 }
 
 const leave = process.exit.bind(process);

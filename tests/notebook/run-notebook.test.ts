@@ -215,6 +215,12 @@ describe("a run that fails", { timeout: SLOW }, () => {
       'FILE stopped\n  cell 2 (under “The day”), line 3\n    throw new InputError("dilute", "parts", 0, "write parts greater than 0");\n  dilute: parts is 0; write parts greater than 0',
     );
   });
+  it("does the same for every kind of input error", async () => {
+    const { problem } = await failure([
+      'import { InputError } from "wetside";\nclass LogProblem extends InputError {\n  override readonly name = "LogProblem";\n}\nthrow new LogProblem("f", "a", 1, "write 2");',
+    ]);
+    expect(problem?.message).toBe("f: a is 1; write 2");
+  });
   it("names the line of the cell that called, and the one of another cell it came from", async () => {
     const { problem } = await failure([
       "const f = () => {\n  throw new TypeError('no bath');\n};",
