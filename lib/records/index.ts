@@ -1,3 +1,4 @@
+export { type DensitometerReading, parseDensitometerLog } from "./densitometer-log.ts";
 export {
   formatProductionLog,
   formatPumpLog,

@@ -1,3 +1,4 @@
+export { type CrossedReadings, crossedReadings, type GaugeReading } from "./crossed-readings.ts";
 export { type GaugeAnova, gaugeStudyByAnova, type VarianceLine } from "./gauge-by-anova.ts";
 export { gaugeStudyByRange } from "./gauge-by-range.ts";
 export type { GaugeReadings } from "./gauge-readings.ts";
