@@ -5,6 +5,7 @@ export * from "./input/index.ts";
 export * from "./numerics/index.ts";
 export * from "./records/index.ts";
 export * from "./replenishment/index.ts";
+export * from "./simulate/index.ts";
 export * from "./solutions/index.ts";
 export * from "./uncertainty/index.ts";
 export * from "./units/index.ts";

@@ -15,6 +15,7 @@ const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
   uncertainty: ["input", "numerics", "units"],
   replenishment: ["input", "numerics", "units", "solutions"],
   records: ["input", "units", "control"],
+  simulate: ["input", "numerics", "units", "solutions", "development", "replenishment", "control"],
   figures: [
     "input",
     "numerics",
@@ -25,6 +26,7 @@ const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
     "replenishment",
     "uncertainty",
     "records",
+    "simulate",
   ],
   notebook: ["input", "figures"],
 };

@@ -1,0 +1,143 @@
+import type { StripBatch } from "../control/index.ts";
+import { InputError, requireNumber } from "../input/index.ts";
+import { checkedFault } from "./check-fault.ts";
+import { consecutiveDays } from "./days.ts";
+import { faultsOfLine } from "./faults-of-line.ts";
+import { drawFault } from "./random-fault.ts";
+import { seal } from "./seal.ts";
+import { type LineRun, type SimulatedLineLogs, simulateLine } from "./simulate-line.ts";
+import { simulateRemakes } from "./simulate-remakes.ts";
+import { batchOf } from "./simulate-strips.ts";
+import type { CheckedFault } from "./simulated-fault.ts";
+import type { SimulatedLab, SimulateLabOptions } from "./simulated-lab.ts";
+import { type SimulatedLine, simulatedLines } from "./simulated-line.ts";
+import { partStream } from "./streams.ts";
+import { type StripNoise, usualStripNoise } from "./strip-densities.ts";
+
+/**
+ * Simulates a lab from the library's own rooms: work day by day, pumps with counters and calibration,
+ * heaters whose controllers may be wrong, developers as exactly solved replenished tanks, and strips
+ * whose densities answer to all of it, read on a densitometer that is not perfect.
+ *
+ * density = reference + Σ answer · cause + noise; the answers are illustrative (data/simulate).
+ *
+ * @param options seed, days (1 to 3,660), first day, lines, faults, noise; see {@link SimulateLabOptions}
+ * @returns logs in the types of the records room, and the answer, sealed: see `revealFaults`
+ * @throws InputError for a fault, a line or a day that does not exist, or a number out of range
+ *
+ * @example
+ * const lab = simulateLab({ seed: 1, days: 30, faults: "random" });
+ * lab.strips.length // => 128
+ * JSON.stringify(simulateLab({ seed: 1, days: 30, faults: "random" })) === JSON.stringify(lab) // => true
+ *
+ * Source: tanks as in `tankOverDays`; directions of the answers as printed in data/simulate, sizes illustrative.
+ */
+export function simulateLab(options: SimulateLabOptions): SimulatedLab {
+  const where = "simulateLab";
+  const seed = requireNumber(where, "seed", options.seed, { whole: true });
+  const count = requireNumber(where, "days", options.days ?? 90, {
+    min: 1,
+    max: 3660,
+    whole: true,
+  });
+  const from = options.from ?? "2026-05-17";
+  const lines = checkedLines(where, options.lines ?? simulatedLines);
+  const faults = faultsOf(where, options, lines, count);
+  const run: LineRun = {
+    where,
+    seed,
+    days: consecutiveDays(where, from, count),
+    noise: checkedNoise(where, options.noise ?? {}),
+    mixSd: requireNumber(where, "mixSd", options.mixSd ?? 0.01, { min: 0, max: 0.2 }),
+    mixEveryDays: requireNumber(where, "mixEveryDays", options.mixEveryDays ?? 14, {
+      min: 1,
+      whole: true,
+    }),
+  };
+  const logs = lines.map((line) => simulateLine(run, line, faults));
+  return {
+    seed,
+    from,
+    days: count,
+    lines,
+    strips: logs.flatMap(({ strips }) => strips),
+    batches: lines.map(batch),
+    production: logs.flatMap(({ production }) => production.rows),
+    pumps: byTime(logs.flatMap(({ pumps }) => pumps)),
+    temperatures: byTime(logs.flatMap(({ temperatures }) => temperatures)),
+    remakes: remakesOf(run, lines, logs, faults),
+    sealedAnswer: seal({ from, faults }),
+    assumptions: [
+      "How far densities answer to a cause is illustrative; only directions are published.",
+      "The developer is followed by an exact balance; bleach, fixer and wash only by their strength.",
+      "A day's work goes evenly from eight to six.",
+    ],
+  };
+}
+
+function checkedLines(where: string, lines: readonly SimulatedLine[]): readonly SimulatedLine[] {
+  if (!Array.isArray(lines) || lines.length === 0) {
+    throw new InputError(where, "lines", lines, "write a list of lines, such as simulatedLines");
+  }
+  lines.forEach(({ id, baths }, i) => {
+    if (lines.findIndex((each) => each.id === id) < i) {
+      throw new InputError(where, "lines.id", id, "write each line once");
+    }
+    const [first] = baths;
+    requireNumber(where, `rateMlPerM2 of the first bath of ${id}`, first?.rateMlPerM2, {
+      above: 0,
+    });
+  });
+  return lines;
+}
+
+function faultsOf(
+  where: string,
+  { faults = [], seed }: SimulateLabOptions,
+  lines: readonly SimulatedLine[],
+  days: number,
+): readonly CheckedFault[] {
+  const ids = lines.map(({ id }) => id);
+  const given = faults === "random" ? [drawFault(seed, ids, days)] : faults;
+  if (!Array.isArray(given)) {
+    throw new InputError(where, "faults", faults, 'write a list of faults, or "random"');
+  }
+  return given.map((fault) => checkedFault(where, fault, ids, days));
+}
+
+function checkedNoise(where: string, given: Partial<StripNoise>): StripNoise {
+  const noise = { ...usualStripNoise, ...given };
+  for (const [name, sd] of Object.entries(noise)) {
+    requireNumber(where, `noise.${name}`, sd, { min: 0, max: 0.2, unit: "density" });
+  }
+  return noise;
+}
+
+function batch(line: SimulatedLine): StripBatch {
+  return { id: batchOf(line), process: line.process, reference: line.reference, correction: {} };
+}
+
+function byTime<T extends { readonly readAt: string }>(rows: readonly T[]): readonly T[] {
+  return [...rows].sort((a, b) => (a.readAt < b.readAt ? -1 : a.readAt > b.readAt ? 1 : 0));
+}
+
+function remakesOf(
+  { seed, days }: LineRun,
+  lines: readonly SimulatedLine[],
+  logs: readonly SimulatedLineLogs[],
+  faults: readonly CheckedFault[],
+) {
+  const at = lines.findIndex(({ process }) => process === "colour-paper");
+  const [line, log] = [lines[at], logs[at]];
+  if (line === undefined || log === undefined) return [];
+  const made = new Map<string, number>();
+  for (const { date, count } of log.production.rows) made.set(date, (made.get(date) ?? 0) + count);
+  const { printerDensity } = faultsOfLine(line.id, faults);
+  const densityOff = (day: number) => {
+    const ld = log.effectOn(day).ld ?? [0, 0, 0];
+    const mean = (ld[0] + ld[1] + ld[2]) / 3;
+    return { density: mean + printerDensity(day), spread: Math.max(...ld) - Math.min(...ld) };
+  };
+  const printsMade = days.map((day) => made.get(day) ?? 0);
+  return simulateRemakes(days, printsMade, densityOff, partStream(seed, "remakes"));
+}
