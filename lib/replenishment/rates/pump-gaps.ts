@@ -26,7 +26,8 @@ export function daysWithoutReading(
   days: readonly { readonly date: string; readonly areaM2: number }[],
   timed: readonly TimedReading[],
 ): PumpLogProblem | undefined {
-  const first = dateOfDay((timed[0]?.day ?? 0) + 1);
+  // The first reading is the beginning: its own day is not answered for, and not missed.
+  const first = dateOfDay(timed[0]?.day ?? 0);
   const last = dateOfDay(timed.at(-1)?.day ?? 0);
   const outside = days.filter(({ date, areaM2 }) => areaM2 > 0 && (date < first || date > last));
   const [one] = outside;

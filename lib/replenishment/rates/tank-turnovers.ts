@@ -1,4 +1,4 @@
-import { InputError, requireOneOf } from "../../input/index.ts";
+import { InputError, requireNumber, requireOneOf } from "../../input/index.ts";
 import { requireLitres } from "../require-litres.ts";
 import type { DeliveredInterval } from "./delivered-rates.ts";
 import { momentOf } from "./pump-days.ts";
@@ -22,6 +22,8 @@ export interface TankTurnovers {
  * @param log.intervals from `deliveredRates`, in order of time
  * @param log.volumeL tank volume, L, above 0
  * @param log.at moments, `2026-08-14T08:05`, within the first and last reading
+ * @param log.holdDays so many days before the first and after the last reading the turnovers are held at
+ *   the nearest reading's, days, at least 0; default 0. Write 1 for the strip of the morning after
  * @param log.by count the volume `"set"` (strokes × setting, default) or `"delivered"` (measured); where
  *   it is not known the other is taken, then the log's mean rate times the area, with a warning
  * @returns turnovers at each moment, and a day on average
@@ -39,10 +41,16 @@ export function tankTurnoversAt(log: {
   readonly volumeL: number;
   readonly at: readonly string[];
   readonly by?: "set" | "delivered";
+  readonly holdDays?: number;
 }): TankTurnovers {
   const where = "tankTurnoversAt";
   const volumeL = requireLitres(where, "volumeL", log.volumeL);
   const by = requireOneOf(where, "by", log.by ?? "set", ["set", "delivered"]);
+  const hold = requireNumber(where, "holdDays", log.holdDays ?? 0, {
+    min: 0,
+    max: 31,
+    unit: "days",
+  });
   if (log.intervals.length === 0) {
     const advice = "write the intervals of deliveredRates, at least one";
     throw new InputError(where, "intervals", log.intervals, advice);
@@ -62,18 +70,30 @@ export function tankTurnoversAt(log: {
     const moment = momentOf(where, `intervals[${i}].toReading`, interval.toReading);
     ends.push({ moment, turnovers });
   });
+  const held: string[] = [];
   const [first, last] = [ends[0]?.moment ?? 0, ends.at(-1)?.moment ?? 0];
+  const atMoments = log.at.map((time, i) => {
+    const moment = momentOf(where, `at[${i}]`, time);
+    if (moment >= first && moment <= last) return between(ends, moment);
+    if (moment >= first - hold && moment <= last + hold) {
+      held.push(time);
+      return moment < first ? 0 : turnovers;
+    }
+    const advice = `write moments from ${log.intervals[0]?.fromReading} to ${log.intervals.at(-1)?.toReading}, where the pump was read (holdDays: 1 for the morning after)`;
+    throw new InputError(where, `at[${i}]`, time, advice);
+  });
   return {
-    turnovers: log.at.map((time, i) => {
-      const moment = momentOf(where, `at[${i}]`, time);
-      if (moment >= first && moment <= last) return between(ends, moment);
-      const advice = `write moments from ${log.intervals[0]?.fromReading} to ${log.intervals.at(-1)?.toReading}, where the pump was read`;
-      throw new InputError(where, `at[${i}]`, time, advice);
-    }),
+    turnovers: atMoments,
     total: turnovers,
     turnoversPerDay: turnovers / (last - first),
     assumptions: ["Replenisher flows evenly from one reading to the next."],
-    warnings,
+    warnings:
+      held.length === 0
+        ? warnings
+        : [
+            ...warnings,
+            `${held.length} moments lie outside the readings; there the turnovers of the nearest reading were taken (${held.join(", ")}).`,
+          ],
   };
 }
 

@@ -1,10 +1,12 @@
 export type { BathComponent, BathTank } from "./bath-tank.ts";
 export { type BreakEvenUtilisation, breakEvenUtilisation } from "./break-even-utilisation.ts";
+export { type FreshTank, freshTank, starterForAim } from "./fresh-tank.ts";
 export { type LowUtilisationRate, lowUtilisationRate } from "./low-utilisation-rate.ts";
 export { type RateForSteadyState, rateForSteadyState } from "./rate-for-steady-state.ts";
 export { replenisherForRate } from "./replenisher-for-rate.ts";
 export { type SteadyComponent, type TankSteadyState, tankSteadyState } from "./steady-state.ts";
 export { type TankMoment, tankStepResponse } from "./step-response.ts";
+export { type CorrectedTank, type CorrectionStep, correctBath } from "./tank-correction.ts";
 export { type TankFlows, tankFlows } from "./tank-flows.ts";
 export type { ComponentLedger, TankDay, TankDayState, TankLog } from "./tank-log.ts";
 export { tankOverDays } from "./tank-over-days.ts";

@@ -1,15 +1,9 @@
-import { InputError, requireNumber } from "../../input/index.ts";
+import { InputError } from "../../input/index.ts";
 import { requireConsecutiveDays } from "../calendar.ts";
-import {
-  type BathTank,
-  type CheckedTank,
-  checkedTank,
-  requireAreaPerDay,
-  requireStart,
-} from "./bath-tank.ts";
+import { type BathTank, checkedTank, requireStart } from "./bath-tank.ts";
 import { closeLedger, openLedger, passDay, refill } from "./component-ledger.ts";
+import { dayFlows } from "./day-flows.ts";
 import { TANK_ASSUMPTIONS } from "./steady-state.ts";
-import { flowsOf } from "./tank-flows.ts";
 import type { TankDay, TankDayState, TankLog } from "./tank-log.ts";
 
 const DAY_ASSUMPTION = "A day's load, replenisher and evaporation are spread evenly over the day.";
@@ -89,18 +83,4 @@ export function tankOverDays(tank: BathTank, days: readonly TankDay[]): TankLog 
     assumptions: [...TANK_ASSUMPTIONS, DAY_ASSUMPTION],
     warnings: [...warnings],
   };
-}
-
-function dayFlows(where: string, tank: CheckedTank, day: TankDay, i: number) {
-  const areaM2 = requireAreaPerDay(where, day.areaM2, `days[${i}].areaM2`);
-  const volumeOf = (argument: "replenisherMl" | "evaporationMl", given: number | undefined) =>
-    given === undefined
-      ? undefined
-      : requireNumber(where, `days[${i}].${argument}`, given, { min: 0, max: 1e10, unit: "mL" });
-  const delivered = volumeOf("replenisherMl", day.replenisherMl);
-  const evaporated = volumeOf("evaporationMl", day.evaporationMl);
-  const thatDay =
-    evaporated === undefined ? tank : { ...tank, evaporationLPerDay: evaporated / 1000 };
-  const replenisherL = delivered === undefined ? areaM2 * tank.rateLPerM2 : delivered / 1000;
-  return { areaM2, flows: flowsOf(thatDay, areaM2, replenisherL) };
 }

@@ -1,0 +1,101 @@
+import { InputError, requireNumber } from "../../input/index.ts";
+import { lineFlows } from "./line-flows.ts";
+import type { ComponentInTank, LineComponent, LineTankFlows, TankLine } from "./tank-line.ts";
+
+/** Where what leaves the tanks goes to. */
+export const SINKS = ["drain", "with the material", "lost by itself"] as const;
+
+/** dm/dt = A·m + b over tanks, then sinks; m in g, time in days. */
+export interface Compartments {
+  readonly matrix: readonly (readonly number[])[];
+  readonly inflowG: readonly number[];
+  readonly startG: readonly number[];
+}
+
+/** Flows of a line, and an error where a tank falls or a component names a tank that is not there. */
+export function steadyFlows(
+  where: string,
+  line: TankLine,
+  areaM2PerDay: number,
+): readonly LineTankFlows[] {
+  const flows = lineFlows(line, areaM2PerDay);
+  const falling = flows.find(({ overflowL }) => overflowL < 0);
+  if (falling !== undefined) {
+    const lost = Number((-1000 * falling.overflowL).toPrecision(3));
+    const advice = `it loses ${lost} mL a day more than it gains; feed it more, or correct carry-over and evaporation`;
+    throw new InputError(where, `tank ${falling.name}`, "falling", advice);
+  }
+  const names = flows.map(({ name }) => name);
+  for (const component of line.components) {
+    for (const tank of Object.keys(component.inTanks)) {
+      if (names.includes(tank)) continue;
+      const advice = `write one of ${names.map((name) => `"${name}"`).join(", ")}`;
+      throw new InputError(where, `inTanks of ${component.name}`, tank, advice);
+    }
+  }
+  return flows;
+}
+
+/** The compartment model of one component: every gram that leaves a tank arrives somewhere. */
+export function compartmentsOf(
+  where: string,
+  line: TankLine,
+  flows: readonly LineTankFlows[],
+  areaM2: number,
+  component: LineComponent,
+): Compartments {
+  const n = flows.length;
+  const size = n + SINKS.length;
+  const matrix = Array.from({ length: size }, () => new Array<number>(size).fill(0));
+  const inflowG = new Array<number>(size).fill(0);
+  const startG = new Array<number>(size).fill(0);
+  const move = (from: number, to: number, perDay: number) => {
+    const [source, target] = [matrix[from], matrix[to]];
+    if (source === undefined || target === undefined) return;
+    source[from] = (source[from] ?? 0) - perDay;
+    target[from] = (target[from] ?? 0) + perDay;
+  };
+  flows.forEach((flow, i) => {
+    const inTank = checkedInTank(where, component, flow.name);
+    const volumeL = line.tanks[i]?.volumeL ?? Number.NaN;
+    const drain = flows.findIndex(({ name }) => name === flow.overflowTo);
+    move(i, drain < 0 ? n : drain, flow.overflowL / volumeL);
+    move(i, i + 1 < n ? i + 1 : n + 1, flow.carryOutL / volumeL);
+    move(i, n + 2, inTank.lossPerDay);
+    inflowG[i] =
+      flow.feedL * inTank.feedGPerL +
+      areaM2 * (inTank.releasedGPerM2 - inTank.consumedGPerM2) +
+      (i === 0 ? flow.carryInL * entering(where, component) : 0);
+    startG[i] = inTank.startGPerL * volumeL;
+  });
+  return { matrix, inflowG, startG };
+}
+
+function entering(where: string, { name, enteringGPerL }: LineComponent): number {
+  return requireNumber(where, `enteringGPerL of ${name}`, enteringGPerL ?? 0, {
+    min: 0,
+    max: 1e6,
+    unit: "g/L",
+  });
+}
+
+function checkedInTank(
+  where: string,
+  component: LineComponent,
+  tank: string,
+): Required<ComponentInTank> {
+  const given = component.inTanks[tank] ?? {};
+  const at = (key: keyof ComponentInTank, unit: string) =>
+    requireNumber(where, `${key} of ${component.name} in ${tank}`, given[key] ?? 0, {
+      min: 0,
+      max: 1e6,
+      unit,
+    });
+  return {
+    startGPerL: at("startGPerL", "g/L"),
+    feedGPerL: at("feedGPerL", "g/L"),
+    releasedGPerM2: at("releasedGPerM2", "g/m²"),
+    consumedGPerM2: at("consumedGPerM2", "g/m²"),
+    lossPerDay: at("lossPerDay", "1/day"),
+  };
+}

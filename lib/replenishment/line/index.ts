@@ -1,0 +1,11 @@
+export { counterCurrentRatio, counterCurrentResidual } from "./counter-current.ts";
+export { lineFlows } from "./line-flows.ts";
+export { type LineMoment, type LineOverTime, tankLineOverTime } from "./line-over-time.ts";
+export { type LineSteadyState, tankLineSteadyState } from "./line-steady-state.ts";
+export type {
+  ComponentInTank,
+  LineComponent,
+  LineTank,
+  LineTankFlows,
+  TankLine,
+} from "./tank-line.ts";
