@@ -1,3 +1,8 @@
+export {
+  type BasePeriodFound,
+  type BasePeriodSearch,
+  basePeriodInControl,
+} from "./charts/base-period-in-control.ts";
 export type { BasePeriod, ChartChoices } from "./charts/chart-choices.ts";
 export { type ChartConstants, chartConstants } from "./charts/chart-constants.ts";
 export type {
@@ -71,19 +76,23 @@ export { seriesOfStrips } from "./strips/series-of-strips.ts";
 export type { StripHistory } from "./strips/strip-history.ts";
 export { type StripPairSearch, stripPairs } from "./strips/strip-pairs.ts";
 export * from "./trend/index.ts";
+export type { MorningChartChoices } from "./verdict/charts-of-process.ts";
 export { type MorningCallInput, morningCall } from "./verdict/morning-call.ts";
+export { morningCharts } from "./verdict/morning-charts.ts";
 export { processVerdict } from "./verdict/process-verdict.ts";
 export {
   type StartUpCheck,
   type StartUpParameter,
   startUpCheck,
 } from "./verdict/start-up-check.ts";
+export { stripHistories } from "./verdict/strip-histories.ts";
 export type {
   ChangeSinceGoodDay,
   MorningCall,
   ParameterChange,
   ParameterVerdict,
   ProcessVerdict,
+  StatisticalBase,
   StatisticalSignal,
   StatisticalSignalKind,
   Verdict,

@@ -2,12 +2,12 @@ import { InputError } from "../../input/index.ts";
 import type { ParameterSeries } from "../strips/parameter-series.ts";
 import type { BasePeriod } from "./chart-choices.ts";
 
-/** The base period's first and last position in a series. */
+/** The base period's first and last position in a series; `undefined` if it holds no reading. */
 export function basePositions(
   where: string,
   series: ParameterSeries,
   period: BasePeriod,
-): { readonly first: number; readonly last: number } {
+): { readonly first: number; readonly last: number } | undefined {
   const within = insideOf(where, period);
   let first = -1;
   let last = -1;
@@ -16,12 +16,14 @@ export function basePositions(
     if (first < 0) first = i;
     last = i;
   }
-  if (first < 0) {
-    const label = series.colour === null ? series.name : `${series.name} ${series.colour}`;
-    const advice = `choose a period in which strips were run (${series.takenAt[0] ?? "no strip"} to ${series.takenAt.at(-1) ?? "no strip"})`;
-    throw new InputError(where, `basePeriod of ${label}`, period, advice);
-  }
-  return { first, last };
+  return first < 0 ? undefined : { first, last };
+}
+
+/** The error of a base period that holds no reading of a series. */
+export function noBase(where: string, series: ParameterSeries, period: BasePeriod): InputError {
+  const label = series.colour === null ? series.name : `${series.name} ${series.colour}`;
+  const advice = `choose a period in which strips were run (${series.takenAt[0] ?? "no strip"} to ${series.takenAt.at(-1) ?? "no strip"})`;
+  return new InputError(where, `basePeriod of ${label}`, period, advice);
 }
 
 /** Positions of a series that are left out of the base period. */

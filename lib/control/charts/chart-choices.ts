@@ -23,6 +23,11 @@ export interface ChartChoices {
   readonly exclude?: readonly string[];
   /** Fewer readings in the base period are refused. Default 20. */
   readonly minimumReadings?: number;
+  /**
+   * A series whose base period holds too few readings, or none, stops the work with an error
+   * (`"stop"`, default) or is left without statistical limits and says why (`"leave out"`).
+   */
+  readonly ifBaseTooShort?: "stop" | "leave out";
   readonly sigmaFrom?: SigmaSource;
   /** Limits of the individuals chart stand this many sigma from the centre. Default 3. */
   readonly widthSigma?: number;
@@ -34,6 +39,10 @@ export interface ChartChoices {
    */
   readonly runRules?: Omit<RunRuleOptions, "restartAt">;
   readonly ewma?: Pick<EwmaOptions, "lambda" | "widthSigma" | "limitForm">;
+  /**
+   * CUSUM. Here its sums start again once a shift is over, so that a fault mended weeks ago does not
+   * signal this morning; `afterSignal: "carry on"` lets them stand.
+   */
   readonly cusum?: Pick<CusumOptions, "k" | "h" | "headStart" | "afterSignal">;
   /**
    * What runs, averages and sums do at a change of strip batch. Default: they carry on across a
@@ -47,6 +56,11 @@ export interface ChartChoices {
 /** The run rules of a process's charts: those that were chosen, or the two that are the default. */
 export function rulesOf(choices: Pick<ChartChoices, "runRules">): RunRuleOptions {
   return { rules: ["western-electric-1", "western-electric-4"], ...choices.runRules };
+}
+
+/** The CUSUM of a process's charts: as chosen, its sums started again once a shift is over. */
+export function cusumOf(choices: Pick<ChartChoices, "cusum">): NonNullable<ChartChoices["cusum"]> {
+  return { afterSignal: "start again once over", ...choices.cusum };
 }
 
 /** Positions of a series at which its charts start afresh. */

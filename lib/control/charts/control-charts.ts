@@ -2,8 +2,8 @@ import { InputError } from "../../input/index.ts";
 import type { ParameterSeries } from "../strips/parameter-series.ts";
 import { seriesOfStrips } from "../strips/series-of-strips.ts";
 import type { StripHistory } from "../strips/strip-history.ts";
-import { basePositions, excludedPositions } from "./base-positions.ts";
-import { type ChartChoices, restartsOf, rulesOf } from "./chart-choices.ts";
+import { basePositions, excludedPositions, noBase } from "./base-positions.ts";
+import { type ChartChoices, cusumOf, restartsOf, rulesOf } from "./chart-choices.ts";
 import type { CusumChart, EwmaChart, IndividualsChart } from "./chart-results.ts";
 import { cusumChart } from "./cusum-chart.ts";
 import { ewmaChart } from "./ewma-chart.ts";
@@ -28,12 +28,12 @@ export interface SeriesCharts {
  * Positions in the charts count the readings of the series; `series.rows` leads from there to the
  * strips. Colour spread is a range, not symmetric about a centre, and is judged by its process
  * limits only; a series whose base readings are all equal, or that is empty, has no charts and says
- * why.
+ * why. So does one whose base period is too short, if `ifBaseTooShort` is `"leave out"`.
  *
  * @param history strips, batches, crossovers, specification
  * @param choices base period, rules, chart constants
  * @returns one entry for each parameter and colour
- * @throws InputError if the base period is too short or holds no strips
+ * @throws InputError if the base period is too short or holds no strips, unless such series are left out
  *
  * @example
  * const grey = (d: number) => ({ red: d, green: d, blue: d });
@@ -70,7 +70,7 @@ function chartSeries(series: ParameterSeries, choices: ChartChoices): SeriesChar
     runRules: rulesOf(choices),
   });
   const ewma = ewmaChart(values, { ...choices.ewma, centre, sigma, restartAt });
-  const cusum = cusumChart(values, { ...choices.cusum, target: centre, sigma, restartAt });
+  const cusum = cusumChart(values, { ...cusumOf(choices), target: centre, sigma, restartAt });
   return { series, limits, individuals, ewma, cusum, notCharted: null };
 }
 
@@ -89,10 +89,22 @@ export function seriesLimits(
     );
   }
   if (series.deviations.length === 0) return without("there are no readings");
+  const leaveOut = choices.ifBaseTooShort === "leave out";
   const base = basePositions(where, series, choices.basePeriod);
+  if (base === undefined) {
+    if (leaveOut) return without("no strip was run in the base period");
+    throw noBase(where, series, choices.basePeriod);
+  }
+  const least = choices.minimumReadings ?? 20;
+  const excluded = excludedPositions(where, series, choices.exclude);
+  const inBase = excluded.filter((at) => at >= base.first && at <= base.last).length;
+  const readings = base.last - base.first + 1 - inBase;
+  if (leaveOut && readings < least) {
+    return without(`${readings} readings in the base period, at least ${least} are needed`);
+  }
   if (new Set(series.deviations.slice(base.first, base.last + 1)).size === 1) {
     // Too short is told first: one reading always equals itself.
-    if (base.last - base.first + 1 >= (choices.minimumReadings ?? 20)) {
+    if (base.last - base.first + 1 >= least) {
       return without(
         "all readings of the base period are equal; choose another period, or read to three decimals",
       );
@@ -101,9 +113,9 @@ export function seriesLimits(
   try {
     const limits = statisticalLimits(series.deviations, {
       base,
-      exclude: excludedPositions(where, series, choices.exclude),
+      exclude: excluded,
       restartAt: restartsOf(series, choices),
-      minimumReadings: choices.minimumReadings ?? 20,
+      minimumReadings: least,
       sigmaFrom: choices.sigmaFrom ?? "mean moving range",
       widthSigma: choices.widthSigma ?? 3,
       ...(choices.centre === "aim" ? { centre: 0 } : {}),

@@ -15,8 +15,12 @@ export interface CusumOptions {
   readonly h?: number;
   /** Head start as a share of h, from 0 (none, default) to below 1; 0.5 is customary. */
   readonly headStart?: number;
-  /** After a signal let the sums stand (`"carry on"`, default) or put them back to the start. */
-  readonly afterSignal?: "carry on" | "start again";
+  /**
+   * After a signal let the sum stand (`"carry on"`, default), put it back to the start
+   * (`"start again"`), or put it back once the shift is over: once the sum has fallen from its highest
+   * by more than the decision interval (`"start again once over"`).
+   */
+  readonly afterSignal?: "carry on" | "start again" | "start again once over";
   /** Positions at which both sums start afresh. */
   readonly restartAt?: readonly number[];
 }
@@ -26,7 +30,9 @@ export interface CusumOptions {
  *
  * `C⁺(i) = max(0, x(i) − (T + kσ) + C⁺(i−1))`, `C⁻(i) = max(0, (T − kσ) − x(i) + C⁻(i−1))`; a signal
  * when a sum is strictly greater than hσ. A signal is listed once for each excursion of a sum from
- * zero; `beyond` lists every reading at which a sum stands beyond.
+ * zero; `beyond` lists every reading at which a sum stands beyond. A sum that carries on stands beyond
+ * long after a large shift was mended; `"start again once over"` ends the episode on the same evidence
+ * that began it, hσ of readings on the other side of the reference value.
  *
  * @param values readings in the order of time, at least one
  * @param options target and sigma; k (0.5), h (5), head start (0)
@@ -38,7 +44,8 @@ export interface CusumOptions {
  * cusumChart([0, 1, 2, 2, 3], { target: 0, sigma: 1, k: 0.5, h: 4 }).upperSums // => [0, 0.5, 2, 3.5, 6]
  *
  * Source: NIST/SEMATECH e-Handbook of Statistical Methods, 6.3.2.3; head start: J. M. Lucas and
- * R. B. Crosier, Technometrics 24 (1982) 199–205.
+ * R. B. Crosier, Technometrics 24 (1982) 199–205; sums put back once the cause is mended: common
+ * practice, no source.
  */
 export function cusumChart(values: Readings, options: CusumOptions): CusumChart {
   const where = "cusumChart";
@@ -51,11 +58,12 @@ export function cusumChart(values: Readings, options: CusumOptions): CusumChart 
   const after = requireOneOf(where, "afterSignal", options.afterSignal ?? "carry on", [
     "carry on",
     "start again",
+    "start again once over",
   ]);
   const restart = restartLookup(where, options.restartAt, values.length);
 
   const start = share * h * sigma;
-  const limit = { decision: h * sigma, sigma, start, restart, startAgain: after === "start again" };
+  const limit = { decision: h * sigma, sigma, start, restart, after };
   const upper = accumulate(values, "above", (x) => x - (target + k * sigma), limit);
   const lower = accumulate(values, "below", (x) => target - k * sigma - x, limit);
   const beyond: number[] = [];
@@ -91,35 +99,39 @@ function accumulate(
     readonly sigma: number;
     readonly start: number;
     readonly restart: Uint8Array | undefined;
-    readonly startAgain: boolean;
+    readonly after: NonNullable<CusumOptions["afterSignal"]>;
   },
 ): OneSide {
-  const { decision, sigma, start, restart, startAgain } = limit;
+  const { decision, sigma, start, restart, after } = limit;
   const n = values.length;
   const found: OneSide = { sums: new Array<number>(n), isBeyond: new Uint8Array(n), signals: [] };
   let sum = start;
   let since = 0;
   let told = false;
+  let highest = 0;
+  const begin = (from: number) => {
+    sum = start;
+    since = from;
+    told = false;
+    highest = 0;
+  };
   for (let i = 0; i < n; i++) {
-    if (restart !== undefined && restart[i] === 1) {
-      sum = start;
-      since = i;
-      told = false;
-    }
+    if (restart !== undefined && restart[i] === 1) begin(i);
     sum = Math.max(0, sum + step(values[i] ?? 0));
+    if (sum > highest) highest = sum;
+    const fallen = (highest - sum) / sigma;
+    if (told && after === "start again once over" && strictlyBeyond(fallen, decision / sigma)) {
+      begin(i + 1);
+    }
     found.sums[i] = sum;
     if (sum === 0) {
-      since = i + 1;
-      told = false;
+      begin(i + 1);
+      sum = 0;
     } else if (strictlyBeyond(sum / sigma, decision / sigma)) {
       found.isBeyond[i] = 1;
       if (!told) found.signals.push(signal(i, since, side));
       told = true;
-      if (startAgain) {
-        sum = start;
-        since = i + 1;
-        told = false;
-      }
+      if (after === "start again") begin(i + 1);
     }
   }
   return found;

@@ -1,14 +1,15 @@
 import { closestWord, InputError } from "../../input/index.ts";
-import type { BasePeriod, ChartChoices } from "../charts/chart-choices.ts";
+import type { BasePeriod } from "../charts/chart-choices.ts";
 import type { ProcessSpecification } from "../process/process-specification.ts";
 import type { Strip, StripBatch } from "../strip.ts";
 import type { Crossover } from "../strips/crossover-result.ts";
+import { chartsOfProcess, type MorningChartChoices } from "./charts-of-process.ts";
 import { processVerdict } from "./process-verdict.ts";
 import type { MorningCall, ProcessVerdict, Verdict } from "./verdict.ts";
 import type { VerdictOptions } from "./verdict-options.ts";
 
 /** What the morning call is made from. */
-export interface MorningCallInput extends VerdictOptions {
+export interface MorningCallInput extends Omit<VerdictOptions, "charts"> {
   readonly strips: readonly Strip[];
   readonly batches: readonly StripBatch[];
   readonly crossovers?: readonly Crossover[];
@@ -16,6 +17,12 @@ export interface MorningCallInput extends VerdictOptions {
   readonly specifications: readonly ProcessSpecification[];
   /** Local time for which the verdict is asked. Default: the time of the latest strip of any process. */
   readonly asOf?: string;
+  /**
+   * Statistical charts. Without a base period each process takes its first days in control; a process
+   * whose base period is too short has no statistical limits and says why. Left out, only the
+   * process's limits are judged.
+   */
+  readonly charts?: MorningChartChoices;
   /** Base period of a single process where it differs from `charts.basePeriod`, by process id. */
   readonly basePeriods?: Readonly<Record<string, BasePeriod>>;
 }
@@ -25,7 +32,8 @@ export interface MorningCallInput extends VerdictOptions {
  * object. Each process is judged by `processVerdict`; the worst speaks for the lab.
  *
  * @param input strips of all processes, their batches, the specifications, the time for which the
- * verdict is asked, and the options of `processVerdict`
+ * verdict is asked, and the options of `processVerdict`; `charts: {}` gives every process its
+ * statistical limits from its first three weeks in control
  * @returns the lab's verdict with the reason in one sentence, and each process's
  * @throws InputError if no specification is given or two share an id, and as `processVerdict`
  *
@@ -63,18 +71,22 @@ export function morningCall(input: MorningCallInput): MorningCall {
   }
   const asOf = input.asOf ?? latestOf(strips, ids);
   const processes = specifications.map((specification) => {
-    const own = chartsFor(charts, basePeriods?.[specification.id]);
+    const history = {
+      strips,
+      batches: input.batches,
+      crossovers: input.crossovers ?? [],
+      specification,
+      ...(asOf === undefined ? {} : { asOf }),
+    };
+    const own = chartsOfProcess(history, charts, basePeriods?.[specification.id]);
     const { charts: _, ...options } = input;
-    return processVerdict(
-      {
-        strips,
-        batches: input.batches,
-        crossovers: input.crossovers ?? [],
-        specification,
-        ...(asOf === undefined ? {} : { asOf }),
-      },
-      { ...options, ...(own === undefined ? {} : { charts: own }) },
-    );
+    const verdict = processVerdict(history, {
+      ...options,
+      ...(own.charts === undefined ? {} : { charts: own.charts }),
+    });
+    return own.reason === null
+      ? verdict
+      : { ...verdict, statisticalBase: { ...verdict.statisticalBase, reason: own.reason } };
   });
   const order: readonly Verdict[] = ["hold", "act", "run"];
   const verdict = order.find((each) => processes.some((one) => one.verdict === each)) ?? "hold";
@@ -85,13 +97,6 @@ export function morningCall(input: MorningCallInput): MorningCall {
     processes,
     warnings: strangers(strips, ids),
   };
-}
-
-function chartsFor(
-  charts: ChartChoices | undefined,
-  basePeriod: BasePeriod | undefined,
-): ChartChoices | undefined {
-  return basePeriod === undefined ? charts : { ...charts, basePeriod };
 }
 
 function latestOf(strips: readonly Strip[], ids: readonly string[]): string | undefined {

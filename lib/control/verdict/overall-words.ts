@@ -1,5 +1,6 @@
 import type { ProcessSpecification } from "../process/process-specification.ts";
 import { type Level, level } from "./limit-level.ts";
+import { otherWords } from "./other-words.ts";
 import type { ParameterVerdict } from "./verdict.ts";
 import { customerWork, type WordedParameter } from "./word-parameter.ts";
 
@@ -26,13 +27,7 @@ export function overallWords(
       rows: [...new Set(worded.flatMap((each) => each.verdict.rows))].sort((a, b) => a - b),
     };
   }
-  const others = ranked.filter((each) => each.level > level.run).length - 1;
-  const more =
-    others === 0
-      ? ""
-      : others === 1
-        ? " (1 other parameter asks for action)"
-        : ` (${others} other parameters ask for action)`;
+  const more = otherWords(ranked.slice(1).filter((each) => each.level > level.run));
   return {
     level: worst.level,
     reason: `${worst.verdict.reason}${more}`,

@@ -1,12 +1,19 @@
 import { hoursBetween } from "../strips/local-time.ts";
+import { readingDecimals } from "../strips/reading-decimals.ts";
 import type { StripHistory } from "../strips/strip-history.ts";
 import { stripTable } from "../strips/strip-table.ts";
 import { judgeStrips } from "./judge-strips.ts";
 import { level } from "./limit-level.ts";
 import { freshStripWords, noStripWords, overallWords } from "./overall-words.ts";
 import { sinceGoodDay } from "./since-good-day.ts";
+import { statisticalBase } from "./statistical-base.ts";
 import type { ProcessVerdict } from "./verdict.ts";
-import { batchNotes, verdictAssumptions, verdictWarnings } from "./verdict-notes.ts";
+import {
+  batchNotes,
+  crossoverWarnings,
+  verdictAssumptions,
+  verdictWarnings,
+} from "./verdict-notes.ts";
 import { type VerdictOptions, verdictSettings } from "./verdict-options.ts";
 import { wordParameter } from "./word-parameter.ts";
 
@@ -22,7 +29,8 @@ import { wordParameter } from "./word-parameter.ts";
  * - A patch not read, or a strip that is stale at `asOf`: act, no customer work until it is mended.
  * - No strip at all: hold.
  *
- * A reading exactly on a limit is within it.
+ * A reading exactly on a limit is within it. Deviations are printed to the decimals the strips were
+ * read to, one more only where rounding would hide that a limit is passed.
  *
  * @param history strips, batches, crossovers, specification, and `asOf`: the local time for which
  * the verdict is asked (default: the time of the latest strip)
@@ -41,7 +49,7 @@ import { wordParameter } from "./word-parameter.ts";
  *   patches: { ...reference, ld: { red: 0.8, green: 0.8, blue: 0.89 }, hd: { red: 1.6, green: 1.6, blue: 1.69 } },
  * }];
  * const verdict = processVerdict({ strips, batches, specification: colourPaperProcess });
- * verdict.reason // => "Colour spread of LD is +0.09, above the control limit of +0.08; one strip alone does not stop the line (1 other parameter asks for action)"
+ * verdict.reason // => "Colour spread of LD is +0.09, above the control limit of +0.08; one strip alone does not stop the line (also beyond a limit: LD (speed) blue)"
  *
  * Source: published strip-control manuals (action exceeded: early warning, work may run; control
  * exceeded: repeat at once, if the second agrees stop), Kodak publication, minilab manual section 3.
@@ -68,6 +76,8 @@ export function processVerdict(
       stripBatch: null,
       rows: [],
       parameters: [],
+      readingDecimals: 2,
+      statisticalBase: statisticalBase(settings.charts, []),
       changeSinceGoodDay: null,
       notes: [],
       assumptions,
@@ -77,9 +87,11 @@ export function processVerdict(
   const judged = judgeStrips(where, table, specification.id, settings);
   const latestRow = table.rows[last] ?? 0;
   const patches = history.strips[latestRow]?.patches ?? {};
+  const decimals = readingDecimals(history.strips, table.rows);
   const worded = judged.series.map((series, k) =>
-    wordParameter(table, k, series, specification, patches),
+    wordParameter(table, k, series, specification, patches, decimals),
   );
+  const stripBatch = table.batchIds[table.batch[last] ?? 0] ?? null;
   const ageHours = hoursBetween(latestTakenAt, asOf);
   const overall =
     ageHours > settings.staleAfterHours
@@ -93,15 +105,20 @@ export function processVerdict(
     next: overall.next,
     latestRow,
     latestTakenAt,
-    stripBatch: table.batchIds[table.batch[last] ?? 0] ?? null,
+    stripBatch,
     rows: overall.rows.length > 0 ? overall.rows : [latestRow],
     parameters: worded.map((each) => each.verdict),
+    readingDecimals: decimals,
+    statisticalBase: statisticalBase(settings.charts, judged.series),
     changeSinceGoodDay: sinceGoodDay(table, judged),
     notes: [
       ...worded.flatMap((each) => (each.note === null ? [] : [each.note])),
       ...batchNotes(table),
     ],
     assumptions,
-    warnings: verdictWarnings(table, judged, specification),
+    warnings: [
+      ...verdictWarnings(table, judged, specification),
+      ...crossoverWarnings(history, stripBatch),
+    ],
   };
 }

@@ -1,4 +1,4 @@
-import { type ChartChoices, restartsOf, rulesOf } from "../charts/chart-choices.ts";
+import { type ChartChoices, cusumOf, restartsOf, rulesOf } from "../charts/chart-choices.ts";
 import { seriesLimits } from "../charts/control-charts.ts";
 import { cusumChart } from "../charts/cusum-chart.ts";
 import { ewmaChart } from "../charts/ewma-chart.ts";
@@ -8,6 +8,7 @@ import { describeSignal } from "../rules/describe-signal.ts";
 import { markRunRules, runRuleBits } from "../rules/mark-run-rules.ts";
 import { runRuleSettings } from "../rules/run-rule-options.ts";
 import type { ParameterSeries } from "../strips/parameter-series.ts";
+import { lastRunStart, standingSince } from "./standing-since.ts";
 import type { StatisticalSignal, StatisticalSignalKind } from "./verdict.ts";
 
 /** What the statistical charts say of one series. */
@@ -41,6 +42,7 @@ export function statisticalMarks(
     rule: string | null,
     sentence: string,
     at: readonly number[],
+    first: number,
   ) =>
     latest.push({
       kind,
@@ -48,6 +50,8 @@ export function statisticalMarks(
       acts: actOn.includes(kind),
       sentence,
       rows: at.map((i) => series.rows[i] ?? 0),
+      since: series.rows[first] ?? 0,
+      strips: end - first + 1,
     });
   const mark = (kind: StatisticalSignalKind, beyond: readonly number[]) => {
     if (actOn.includes(kind)) for (const at of beyond) acting[at] = 1;
@@ -61,9 +65,10 @@ export function statisticalMarks(
   }
   const runStart = restartAt.filter((at) => at <= end).at(-1) ?? 0;
   for (const rule of new Set(settings.rules)) {
-    if (((masks[end] ?? 0) & (runRuleBits.get(rule) ?? 0)) === 0) continue;
+    const stands = (at: number) => ((masks[at] ?? 0) & (runRuleBits.get(rule) ?? 0)) !== 0;
+    if (!stands(end)) continue;
     const signal = describeSignal(rule, end, values, limits, settings, runStart);
-    tell("run rules", rule, signal.sentence, signal.rows);
+    tell("run rules", rule, signal.sentence, signal.rows, standingSince(end, stands));
   }
 
   const wide: number[] = [];
@@ -79,20 +84,21 @@ export function statisticalMarks(
       null,
       "the step from the reading before is larger than the moving-range limit",
       [end - 1, end],
+      lastRunStart(wide),
     );
   }
 
   const ewma = ewmaChart(values, { ...choices.ewma, centre, sigma, restartAt });
   if (mark("EWMA", ewma.beyond)) {
     const side = (ewma.values[end] ?? 0) > centre ? "above" : "below";
-    tell("EWMA", null, `the weighted average stands ${side} its limits`, [end]);
+    const sentence = `the weighted average stands ${side} its limits`;
+    tell("EWMA", null, sentence, [end], lastRunStart(ewma.beyond));
   }
-  const cusum = cusumChart(values, { ...choices.cusum, target: centre, sigma, restartAt });
+  const cusum = cusumChart(values, { ...cusumOf(choices), target: centre, sigma, restartAt });
   if (mark("CUSUM", cusum.beyond)) {
     const side = (cusum.upperSums[end] ?? 0) > (cusum.lowerSums[end] ?? 0) ? "above" : "below";
-    tell("CUSUM", null, `the sum of what lies ${side} target stands beyond its decision interval`, [
-      end,
-    ]);
+    const sentence = `the sum of what lies ${side} target stands beyond its decision interval`;
+    tell("CUSUM", null, sentence, [end], lastRunStart(cusum.beyond));
   }
   return { acting, latest, notCharted: null, warnings: limits.warnings };
 }

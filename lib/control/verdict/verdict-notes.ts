@@ -24,7 +24,7 @@ export function verdictAssumptions(
     said.push(`${later} strip${later === 1 ? "" : "s"} taken after ${history.asOf} left out`);
   }
   if (settings.charts === undefined) {
-    said.push("no base period was given: only the process's limits are judged, no run rules");
+    said.push("there is no base period: only the process's limits are judged, no run rules");
   } else if (settings.actOn.includes("run rules")) {
     const { sentence, averageRunLength } = runRuleFalseAlarms(rulesOf(settings.charts));
     said.push(`run rules: ${sentence}${togetherWords(averageRunLength, charted)}`);
@@ -51,6 +51,18 @@ export function batchNotes(table: StripTable): readonly string[] {
     ];
   }
   return [];
+}
+
+/** Doubts about the crossover from which the latest strip's aims come. */
+export function crossoverWarnings(
+  { crossovers = [], specification }: StripHistory,
+  stripBatch: string | null,
+): readonly string[] {
+  return crossovers
+    .filter(({ to, aims }) => to === stripBatch && aims.process === specification.id)
+    .flatMap(({ from, to, warnings }) =>
+      warnings.map((warning) => `crossover ${from} to ${to}: ${warning}`),
+    );
 }
 
 /** What the user should think about. */

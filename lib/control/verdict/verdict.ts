@@ -1,3 +1,4 @@
+import type { ChartChoices } from "../charts/chart-choices.ts";
 import type { ProcessLimits } from "../process/process-limits.ts";
 import type { Colour } from "../strip.ts";
 
@@ -17,6 +18,18 @@ export interface StatisticalSignal {
   readonly sentence: string;
   /** Indices into the strips that were given, oldest first. */
   readonly rows: readonly number[];
+  /** The strip from which on it has stood without a break, as an index into the strips given. */
+  readonly since: number;
+  /** Readings on which it has stood without a break, the latest included. */
+  readonly strips: number;
+}
+
+/** Where the statistical limits of a process are from, or why it has none. */
+export interface StatisticalBase {
+  /** The choices its charts are made with, as `controlCharts` takes them; `null` without charts. */
+  readonly charts: ChartChoices | null;
+  /** The base period, or why there are no statistical limits, in words. */
+  readonly reason: string;
 }
 
 /** The verdict on one parameter in one colour. */
@@ -85,6 +98,9 @@ export interface ProcessVerdict {
   /** Indices into the strips that were given of the readings that led to the verdict. */
   readonly rows: readonly number[];
   readonly parameters: readonly ParameterVerdict[];
+  /** Decimals to which the strips were read, and to which deviations are printed. */
+  readonly readingDecimals: 2 | 3;
+  readonly statisticalBase: StatisticalBase;
   /** `null` if there is no good day before the latest strip's day. */
   readonly changeSinceGoodDay: ChangeSinceGoodDay | null;
   /** Things to know that do not change the verdict, e.g. that a repeat cleared a reading. */

@@ -2,10 +2,10 @@ import type { ProcessSpecification } from "../process/process-specification.ts";
 import type { Patches } from "../strip.ts";
 import { dateOf } from "../strips/local-time.ts";
 import type { StripTable } from "../strips/strip-table.ts";
-import { beyondWords, seriesName, signed } from "./density-words.ts";
+import { beyondWords, deviationText, seriesName } from "./density-words.ts";
 import type { JudgedSeries } from "./judge-strips.ts";
 import { type Level, level } from "./limit-level.ts";
-import type { ParameterVerdict } from "./verdict.ts";
+import type { ParameterVerdict, StatisticalSignal } from "./verdict.ts";
 
 /** The verdict on one series with its level and, if there is something to know, a note. */
 export interface WordedParameter {
@@ -26,6 +26,7 @@ export function wordParameter(
   judged: JudgedSeries,
   specification: ProcessSpecification,
   latestPatches: Patches,
+  decimals: number,
 ): WordedParameter {
   const key = table.keys[k];
   const column = table.columns[k];
@@ -40,6 +41,7 @@ export function wordParameter(
   const acting = signals.filter((signal) => signal.acts);
   const label = seriesName(name, key.colour);
   const work = customerWork(specification);
+  const told = (value: number) => deviationText(value, decimals, limits);
   const row = (i: number) => table.rows[i] ?? 0;
   const when = (i: number) => {
     const time = table.takenAt[i] ?? "";
@@ -82,7 +84,7 @@ export function wordParameter(
       held && before >= 0 ? [row(before), row(last)] : [row(last)],
     );
   }
-  const reading = `${label} is ${signed(deviation)}`;
+  const reading = `${label} is ${told(deviation)}`;
   if (byLimits >= level.wait && limits.control !== null) {
     const fault = `${reading}, ${beyondWords(deviation, limits.control, "control")}`;
     if (byLimits === level.wait) {
@@ -93,7 +95,7 @@ export function wordParameter(
     }
     return said(
       level.hold,
-      `${fault}, and the strip of ${when(before)} (${signed(column[before] ?? 0)}) was beyond it too`,
+      `${fault}, and the strip of ${when(before)} (${told(column[before] ?? 0)}) was beyond it too`,
       `Stop ${work}; find and correct the cause, then run a fresh strip.`,
       [row(before), row(last)],
     );
@@ -111,10 +113,9 @@ export function wordParameter(
     );
   }
   if (acting.length > 0) {
-    const more = acting.length > 1 ? ` (and ${acting.length - 1} more signals)` : "";
     return said(
       level.act,
-      `${reading}, within its process limits, but: ${acting[0]?.sentence ?? ""}${more}`,
+      `${reading}, within its process limits, but: ${signalWords(acting)}`,
       `${capital(work)} may run; look for what changed. A statistical signal alone does not stop the line.`,
       [...new Set(acting.flatMap((signal) => signal.rows))].sort((a, b) => a - b),
       note,
@@ -129,11 +130,19 @@ export function wordParameter(
   );
 
   function clearedNote(was: number): string {
-    const earlier = `${label}: the strip of ${when(before)} (${signed(column?.[before] ?? 0)}) was beyond the control limit`;
+    const earlier = `${label}: the strip of ${when(before)} (${told(column?.[before] ?? 0)}) was beyond the control limit`;
     return was === level.hold
-      ? `${earlier}, confirmed; the strip of ${when(last)} (${signed(deviation)}) is back within it. Write down what was corrected`
-      : `${earlier}; the strip of ${when(last)} (${signed(deviation)}) clears it`;
+      ? `${earlier}, confirmed; the strip of ${when(last)} (${told(deviation)}) is back within it. Write down what was corrected`
+      : `${earlier}; the strip of ${when(last)} (${told(deviation)}) clears it`;
   }
+}
+
+function signalWords([first, ...others]: readonly StatisticalSignal[]): string {
+  const before = (first?.strips ?? 1) - 1;
+  const again =
+    before === 0 ? "" : before === 1 ? ", as before" : `, as on ${before} strips before`;
+  const count = others.length === 1 ? "1 more signal" : `${others.length} more signals`;
+  return `${first?.sentence ?? ""}${again}${others.length > 0 ? ` (and ${count})` : ""}`;
 }
 
 function previousReading(column: Float64Array, from: number): number {

@@ -55,6 +55,29 @@ describe("control charts of a process", () => {
     const spread = charts.find(({ series }) => series.parameter === "colourSpread");
     expect(spread?.notCharted).toMatch(/spread is a range/);
   });
+  it("leave out series whose base period is too short or empty, if asked, and say why", () => {
+    const leaveOut = { ...choices, ifBaseTooShort: "leave out" } as const;
+    const said = (chosen: ChartChoices) => ldRed(history, { ...leaveOut, ...chosen })?.notCharted;
+    expect(said({ basePeriod: { from: "2026-08-01", to: "2026-08-19" } })).toBe(
+      "19 readings in the base period, at least 20 are needed",
+    );
+    expect(said({ ...choices, exclude: ["2026-08-04", "2026-08-25"] })).toMatch(/^19 readings/);
+    expect(said({ basePeriod: { from: "2025-01-01", to: "2025-02-01" } })).toBe(
+      "no strip was run in the base period",
+    );
+    expect(said(choices)).toBeNull();
+  });
+  it("start the sums of the CUSUM again once a shift is over, unless told to let them stand", () => {
+    const shifted = days.map((day) => paperStrip(morning(day), day === 21 ? 0.5 : 0.01));
+    const given = {
+      ...history,
+      strips: [...strips.slice(0, 20), ...shifted.slice(20)],
+    };
+    const standing = (chosen: ChartChoices) => ldRed(given, chosen)?.cusum?.beyond.at(-1);
+    const hasty = { ...choices, cusum: { h: 1.5, k: 1 } };
+    expect(standing({ ...choices, cusum: { ...hasty.cusum, afterSignal: "carry on" } })).toBe(24);
+    expect(standing(hasty)).toBeLessThan(24);
+  });
   it("start afresh at a new batch without a crossover and carry on across one", () => {
     const changed = strips.map((strip, i) => (i < 22 ? strip : { ...strip, stripBatch: "88" }));
     const two = {

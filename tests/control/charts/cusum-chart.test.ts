@@ -49,4 +49,35 @@ describe("the tabular CUSUM", () => {
     expect(() => cusumChart([1], { ...plain, h: 0 })).toThrow(/h is 0/);
     expect(() => cusumChart([], plain)).toThrow(/at least 1 reading/);
   });
+
+  describe("whose sums start again once a shift is over", () => {
+    const shift = [...new Array(20).fill(3), ...new Array(30).fill(0)];
+    const chart = (afterSignal: "carry on" | "start again once over", values: readonly number[]) =>
+      cusumChart(values, { target: 0, sigma: 1, afterSignal });
+
+    it("is the same chart up to the highest sum", () => {
+      const over = chart("start again once over", shift);
+      const on = chart("carry on", shift);
+      expect(over.upperSums.slice(0, 20)).toEqual(on.upperSums.slice(0, 20));
+      expect(over.signals).toEqual(on.signals);
+    });
+    it("stops signalling when the sum has fallen by more than the decision interval", () => {
+      // From 50 it falls by k = 0.5 a reading: 5 after ten of them, more than 5 after eleven.
+      const over = chart("start again once over", shift);
+      expect(over.beyond.at(-1)).toBe(20 + 10 - 1);
+      expect(over.upperSums[30]).toBe(0);
+      expect(chart("carry on", shift).beyond.at(-1)).toBe(49);
+    });
+    it("tells a second shift as a new one, which a sum still high would hide", () => {
+      const twice = [...shift, 3, 3, 3];
+      expect(chart("carry on", twice).signals.map((one) => one.at)).toEqual([2]);
+      const over = chart("start again once over", twice);
+      expect(over.signals.map((one) => one.at)).toEqual([2, 52]);
+      expect(over.signals[1]?.rows).toEqual([50, 51, 52]);
+    });
+    it("lets a sum that has not signalled run its course", () => {
+      const quiet = [4, -3, 4, -5, 0];
+      expect(chart("start again once over", quiet)).toEqual(chart("carry on", quiet));
+    });
+  });
 });

@@ -3,8 +3,10 @@ import {
   colourNegativeProcess,
   colourPaperProcess,
   morningCall,
+  morningCharts,
   type Strip,
   startUpCheck,
+  stripHistories,
   verdictHistory,
 } from "wetside/control";
 import { batch, batches, grey, morning, paperStrip, reference } from "../example-strips.ts";
@@ -72,12 +74,74 @@ describe("the morning call", () => {
     });
     expect(call.processes[0]?.assumptions.join()).toMatch(/run rules/);
   });
+  it("takes the first days in control of each process if charts are asked for without a period", () => {
+    const wobble = (i: number) => (i % 3) / 100;
+    const lab = {
+      strips: [
+        ...Array.from({ length: 25 }, (_, i) => paperStrip(morning(i + 1), wobble(i))),
+        ...Array.from({ length: 5 }, (_, i) => negativeStrip(morning(i + 21), wobble(i))),
+      ],
+      batches: all,
+      specifications: both,
+      charts: { baseDays: 22, cusum: { h: 4 } },
+    };
+    const [negativeLine, paperLine] = morningCall(lab).processes;
+    expect(paperLine?.statisticalBase).toEqual({
+      charts: {
+        ifBaseTooShort: "leave out",
+        cusum: { h: 4 },
+        basePeriod: { from: "2026-08-01", to: "2026-08-22" },
+        exclude: [],
+      },
+      reason: "22 strips on 22 days in control, 2026-08-01 to 2026-08-22",
+    });
+    expect(negativeLine?.statisticalBase).toEqual({
+      charts: null,
+      reason:
+        "4 strips on 4 days in control before the latest strip's day; at least 20 are needed, so 16 more",
+    });
+    expect(negativeLine?.assumptions.join()).toMatch(/there is no base period/);
+    const charts = morningCharts(lab);
+    expect(new Set(charts.map((one) => one.series.process))).toEqual(new Set(["colour-paper"]));
+    expect(charts.find((one) => one.cusum !== null)?.limits?.baseReadings).toBe(22);
+    expect(morningCharts({ ...lab, charts: undefined as never })).toEqual([]);
+  });
+  it("leaves a process without statistical limits, and says why, where a stated period does not serve", () => {
+    const strips = Array.from({ length: 25 }, (_, i) => paperStrip(morning(i + 1), (i % 3) / 100));
+    const reasonFor = (from: string, to: string) =>
+      morningCall({
+        strips,
+        batches,
+        specifications: [colourPaperProcess],
+        charts: { basePeriod: { from, to } },
+      }).processes[0]?.statisticalBase;
+    expect(reasonFor("2026-08-01", "2026-08-10")).toEqual({
+      charts: null,
+      reason: "10 readings in the base period, at least 20 are needed",
+    });
+    expect(reasonFor("2025-08-01", "2025-08-10")?.reason).toMatch(/no strip was run/);
+    expect(() => reasonFor("1 August", "2026-08-10")).toThrow(/write local dates/);
+  });
   it("refuses no specification, one twice, and a base period for an unknown process", () => {
     const call = (change: object) => () =>
       morningCall({ strips: [], batches: [], specifications: both, ...change });
     expect(call({ specifications: [] })).toThrow(/write at least one/);
     expect(call({ specifications: [colourPaperProcess, colourPaperProcess] })).toThrow(/once/);
     expect(call({ basePeriods: { x: { firstRow: 0, lastRow: 1 } } })).toThrow(/basePeriods is "x"/);
+  });
+});
+
+describe("the histories of a lab's processes", () => {
+  it("leave out a process without a strip up to the time asked for", () => {
+    const strips = [paperStrip(morning(2), 0), negativeStrip(morning(1), 0)];
+    const lab = { strips, batches: all, specifications: both };
+    const ids = (asOf?: string) =>
+      stripHistories({ ...lab, ...(asOf === undefined ? {} : { asOf }) }).map(
+        (one) => one.specification.id,
+      );
+    expect(ids()).toEqual(["colour-negative", "colour-paper"]);
+    expect(ids(morning(1, "12:00"))).toEqual(["colour-negative"]);
+    expect(ids("2025-01-01T00:00")).toEqual([]);
   });
 });
 

@@ -40,7 +40,7 @@ describe("the verdict by the process's limits", () => {
     const verdict = judge([paperStrip(morning(1), -0.09)]);
     expect([verdict.verdict, verdict.workMayRun]).toEqual(["act", true]);
     expect(verdict.reason).toBe(
-      "LD (speed) red is −0.09, below the action limit of −0.08 (2 other parameters ask for action)",
+      "LD (speed) red is −0.09, below the action limit of −0.08 (also beyond a limit: LD (speed) green, LD (speed) blue)",
     );
     expect(verdict.next).toMatch(/may run; find the cause/);
   });
@@ -115,7 +115,7 @@ describe("the verdict by the process's limits", () => {
   it("lets the worst reading speak for the process", () => {
     const patches = { ...reference, dMin: { red: 0.125, green: 0.14, blue: 0.1 } };
     expect(judge([paperStrip(morning(1), 0, { patches })]).reason).toMatch(
-      /^D-min green is \+0\.04, above the control limit of \+0\.02.*\(1 other parameter asks/,
+      /^D-min green is \+0\.040, above the control limit of \+0\.02.*\(also beyond a limit: D-min red\)$/,
     );
   });
 });

@@ -64,6 +64,27 @@ describe("a statistical signal", () => {
       expect(kinds([0.026, -0.01, 0]), kind).not.toContain(kind);
     }
   });
+  it("tells from which strip on it has stood, and on how many", () => {
+    const red = ld(judge([0.05, 0, 0.05, 0.06, 0.05]));
+    const rule = red?.signals.find((each) => each.rule === "western-electric-1");
+    expect([rule?.since, rule?.strips]).toEqual([22, 3]);
+    expect(red?.reason).toMatch(/\(Western Electric rule 1\), as on 2 strips before( \(|$)/);
+    const fresh = ld(judge([0.05]))?.signals.find((each) => each.kind === "run rules");
+    expect([fresh?.since, fresh?.strips]).toEqual([20, 1]);
+  });
+  it("is counted, not named, beside a limit that is passed", () => {
+    const strip = paperStrip(morning(21), 0.06);
+    const ldRed = { ...strip.patches, ld: { red: 0.885, green: 0.86, blue: 0.86 } };
+    const hdRed = { ...ldRed, hd: { red: 1.685, green: 1.66, blue: 1.66 } };
+    const strips = [...base, { ...strip, patches: hdRed }];
+    const { reason } = processVerdict(
+      { strips, batches, specification },
+      { charts: { basePeriod } },
+    );
+    expect(reason).toMatch(
+      /^LD \(speed\) red is \+0\.085, above the action .*\(statistical signals on 2 more\)$/,
+    );
+  });
   it("yields to a process limit that is passed", () => {
     expect(judge([0.09]).reason).toMatch(/above the action limit/);
     expect(judge([0.12]).reason).toMatch(/above the control limit/);
@@ -82,7 +103,7 @@ describe("a statistical signal", () => {
   it("is not looked for without a base period, and that is said", () => {
     const verdict = processVerdict({ strips: base, batches, specification });
     expect(verdict.assumptions.join()).toMatch(
-      /no base period was given: only the process's limits/,
+      /there is no base period: only the process's limits/,
     );
     expect(ld(verdict)?.signals).toEqual([]);
   });
@@ -95,6 +116,23 @@ describe("a statistical signal", () => {
     const about = judge([0]).warnings.filter((each) => /no statistical limits/.test(each));
     expect(about.length).toBe(1);
     expect(about[0]).toMatch(/^D-min red, green, blue; .*D-max \(black patch\) red, green, blue: /);
+  });
+  it("says from which base period it comes, or why there is none", () => {
+    expect(judge([0]).statisticalBase).toEqual({
+      charts: { basePeriod },
+      reason: "base period 2026-08-01 to 2026-08-20",
+    });
+    expect(
+      judge([0], {}, { exclude: ["2026-08-02"], minimumReadings: 19 }).statisticalBase.reason,
+    ).toBe("base period 2026-08-01 to 2026-08-20, without 2026-08-02");
+    const without = processVerdict({ strips: base, batches, specification }).statisticalBase;
+    expect(without).toEqual({ charts: null, reason: "no base period was given" });
+    const short = judge([0], {}, { minimumReadings: 21, ifBaseTooShort: "leave out" });
+    expect(short.statisticalBase).toEqual({
+      charts: null,
+      reason: "20 readings in the base period, at least 21 are needed",
+    });
+    expect(short.verdict).toBe("run");
   });
   it("needs a base period that is long enough", () => {
     expect(() => judge([0], {}, { minimumReadings: 21 })).toThrow(
