@@ -1,5 +1,5 @@
-// The densitometer of Pellow Street Lab, an invented lab: a gauge study of ten LD patches, and the
-// readings of its calibration patch. Everything here is made up; the sizes stand below.
+// The densitometer of Pellow Street Lab, an invented lab: a gauge study of the LD patch, green, of ten
+// strips, and the readings of its calibration patch. Everything here is made up; the sizes stand below.
 // Run: node --import tsx --conditions=wetside-source data/pellow-street-gauge/make.ts
 import { writeFileSync } from "node:fs";
 import { seededRandom } from "wetside/numerics";
@@ -18,7 +18,7 @@ const minute = (ms: number) => new Date(ms).toISOString().slice(0, 16);
 function gaugeRows(): string[] {
   const { normal, uniform } = seededRandom(SEED);
   const strips = Array.from({ length: 10 }, (_, i) => ({
-    name: `strip ${String(i + 1).padStart(2, "0")} LD green`,
+    name: `strip ${String(i + 1).padStart(2, "0")}`,
     density: 0.748 + STRIPS_SD * normal(),
   }));
   const rows: string[] = [];

@@ -1,6 +1,7 @@
 export { arrheniusFigure } from "./arrhenius-figure.ts";
 export type { NamedFit } from "./arrhenius-panels.ts";
 export { type BathPhSeries, bathPhFigure } from "./bath-ph-figure.ts";
+export { changePointFigure } from "./change-point-figure.ts";
 export type { ChartEvent } from "./chart-events.ts";
 export { coefficientSpreadFigure } from "./coefficient-spread-figure.ts";
 export { contrastTimeFigure } from "./contrast-time-figure.ts";
@@ -10,6 +11,7 @@ export { cusumFigure } from "./cusum-figure.ts";
 export { densityFigure } from "./density-figure.ts";
 export { driftFigure } from "./drift-figure.ts";
 export { ewmaFigure } from "./ewma-figure.ts";
+export { type FalseAlarmBar, falseAlarmFigure } from "./false-alarm-figure.ts";
 export {
   type DisplayBundle,
   displayedAs,
@@ -19,10 +21,15 @@ export {
   type VegaLiteFigure,
   vegaLiteFigure,
 } from "./figure.ts";
+export { gaugeComponentsFigure, gaugeReadingsFigure } from "./gauge-figure.ts";
 export { hydrometerFigure } from "./hydrometer-figure.ts";
 export { individualsFigure } from "./individuals-figure.ts";
 export { mixingCostTable, mixingSheetTable } from "./mixing-sheet-table.ts";
 export { type NearestLimit, nearestLimit } from "./nearest-limit.ts";
+export { proportionChartFigure } from "./proportion-chart-figure.ts";
+export { remakeReasonsFigure } from "./remake-reasons-figure.ts";
+export { runLengthDistributionFigure } from "./run-length-distribution-figure.ts";
+export { type RunLengthCurve, runLengthFigure } from "./run-length-figure.ts";
 export { sessionSheet } from "./session-sheet.ts";
 export {
   sessionBatchTable,
@@ -35,6 +42,7 @@ export { strengthIntervalFigure } from "./strength-interval-figure.ts";
 export { type Table, type TableColumn, table } from "./table.ts";
 export { type FigureChannel, figureWidth, palette } from "./theme.ts";
 export { todayFigure } from "./today-figure.ts";
+export { trendFigure } from "./trend-figure.ts";
 export { uncertaintyBudgetTable } from "./uncertainty-budget-table.ts";
 export { type NamedBudget, uncertaintyShareFigure } from "./uncertainty-share-figure.ts";
 export { attentionTable, changeTable, signalTable } from "./verdict-tables.ts";
