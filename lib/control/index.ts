@@ -34,6 +34,7 @@ export type {
   ProcessSpecification,
   SpreadParameter,
 } from "./process/process-specification.ts";
+export { processSpecifications } from "./process/process-specifications.ts";
 export { colourNegativeProcess, colourPaperProcess } from "./process/processes.ts";
 export { type LimitReplacement, replaceLimits } from "./process/replace-limits.ts";
 export * from "./remakes/index.ts";
@@ -77,6 +78,7 @@ export type { StripHistory } from "./strips/strip-history.ts";
 export { type StripPairSearch, stripPairs } from "./strips/strip-pairs.ts";
 export * from "./trend/index.ts";
 export type { MorningChartChoices } from "./verdict/charts-of-process.ts";
+export { comparedDays } from "./verdict/compared-days.ts";
 export { type MorningCallInput, morningCall } from "./verdict/morning-call.ts";
 export { morningCharts } from "./verdict/morning-charts.ts";
 export { processVerdict } from "./verdict/process-verdict.ts";

@@ -1,4 +1,5 @@
 export { type DensitometerReading, parseDensitometerLog } from "./densitometer-log.ts";
+export { fileBeside } from "./file-beside.ts";
 export {
   formatProductionLog,
   formatPumpLog,
@@ -22,6 +23,7 @@ export type {
   RemakesDay,
 } from "./log-rows.ts";
 export { loggedBaths, parseLabDescription } from "./parse-lab-description.ts";
+export { parseStripLogs, type StripLogFile } from "./parse-strip-logs.ts";
 export { type ProblemLog, problemMessage } from "./problem-message.ts";
 export { type ProductionLogOptions, parseProductionLog } from "./production-log.ts";
 export { type PumpInterval, pumpIntervals } from "./pump-intervals.ts";

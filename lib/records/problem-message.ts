@@ -21,15 +21,17 @@ export function problemMessage(log: ProblemLog, most = 20): string {
   if (problems.length === 0) return "";
   const count = problems.length === 1 ? "1 problem" : `${problems.length} problems`;
   const rows = rowsRead === 0 ? "" : `; ${rowsRefused} of ${rowsRead} rows cannot be used`;
-  const shown = problems.slice(0, Math.max(1, most)).map(problemLine);
+  const shown = problems.slice(0, Math.max(1, most)).map((each) => problemLine(each, file));
   const more = problems.length - shown.length;
   if (more > 0) shown.push(`  … and ${more} more`);
   return [`${file}: ${count}${rows}`, ...shown].join("\n");
 }
 
-function problemLine({ line, column, value, problem, advice }: LogProblem): string {
+function problemLine(found: LogProblem, log: string): string {
+  const { file, line, column, value, problem, advice } = found;
   const cell = value.length > LONGEST_VALUE ? `${value.slice(0, LONGEST_VALUE - 1)}…` : value;
   const quoted = value === "" ? "" : ` ${JSON.stringify(cell)}`;
   const where = column === "" ? quoted : `, ${column}${quoted}`;
-  return `  line ${line}${where}: ${problem}; ${advice}`;
+  const place = file === log ? "line" : `${file}, line`;
+  return `  ${place} ${line}${where}: ${problem}; ${advice}`;
 }

@@ -2,6 +2,7 @@ import { describe, expect, it } from "vitest";
 import {
   colourNegativeProcess,
   colourPaperProcess,
+  comparedDays,
   morningCall,
   morningCharts,
   type Strip,
@@ -142,6 +143,26 @@ describe("the histories of a lab's processes", () => {
     expect(ids()).toEqual(["colour-negative", "colour-paper"]);
     expect(ids(morning(1, "12:00"))).toEqual(["colour-negative"]);
     expect(ids("2025-01-01T00:00")).toEqual([]);
+  });
+});
+
+describe("the days that are compared", () => {
+  it("are the latest strip's, the day before it and the last good day of each process", () => {
+    const strips = [
+      paperStrip(morning(1), 0),
+      paperStrip(morning(4), 0.09),
+      paperStrip(morning(6), 0.09),
+      negativeStrip(morning(6), 0),
+    ];
+    const call = morningCall({ strips, batches: all, specifications: both });
+    expect(comparedDays(call, strips)).toEqual(["2026-08-01", "2026-08-04", "2026-08-06"]);
+    const early = morningCall({
+      strips,
+      batches: all,
+      specifications: both,
+      asOf: morning(4, "12:00"),
+    });
+    expect(comparedDays(early, strips)).toEqual(["2026-08-01", "2026-08-04"]);
   });
 });
 
