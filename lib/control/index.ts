@@ -24,6 +24,7 @@ export {
   type StatisticalLimitsOptions,
   statisticalLimits,
 } from "./charts/statistical-limits.ts";
+export * from "./faults/index.ts";
 export * from "./gauge/index.ts";
 export { parseProcessSpecification } from "./process/parse-process-specification.ts";
 export type { LimitOrigin, ProcessLimit, ProcessLimits } from "./process/process-limits.ts";

@@ -1,0 +1,85 @@
+import type { Colour } from "../strip.ts";
+import type { SeparatingCheck } from "./separating-check.ts";
+
+/** What one reading says about a fault, given all other readings. */
+export interface ReadingEvidence {
+  readonly parameter: string;
+  readonly name: string;
+  readonly colour: Colour;
+  /** Mean deviation over the strips the fault touches, density. */
+  readonly observed: number;
+  /** Standard deviation of that mean from strip noise alone. */
+  readonly observedSd: number;
+  /** What the fault at its fitted size would show. */
+  readonly expected: number;
+  /** How far the fault's own pattern may lie from that, as standard deviation. */
+  readonly expectedSd: number;
+  /** ln p(reading | the others, this fault) − ln p(reading | the others, nothing wrong). */
+  readonly logWeight: number;
+  readonly speaks: "for" | "against" | "neither";
+  readonly words: string;
+}
+
+/** One fault in the ranking. */
+export interface RankedFault {
+  readonly id: string;
+  readonly name: string;
+  readonly group: string;
+  /** Posterior probability among all faults, "none of these" and "nothing wrong". */
+  readonly probability: number;
+  /** ln of the evidence against "nothing wrong". */
+  readonly logEvidence: number;
+  /** Size at the last strip it touches, in multiples of the limit its largest reading is held to. */
+  readonly size: number;
+  readonly sizeSd: number;
+  /** How it most likely came. */
+  readonly course: "step" | "gradual" | "single strip";
+  /** Time of the first strip it most likely touched. */
+  readonly since: string;
+  readonly place: string;
+  readonly confirm: string;
+  readonly remedy: string;
+}
+
+/** Faults that densities do not tell apart. */
+export interface FaultGroup {
+  readonly id: string;
+  readonly words: string;
+  readonly probability: number;
+  readonly faults: readonly string[];
+}
+
+/** What the best fault leaves unexplained. */
+export interface FaultResidual {
+  /** (observed − expected)ᵀ (a²C + Σ/n)⁻¹ (observed − expected). */
+  readonly chiSquare: number;
+  readonly degreesOfFreedom: number;
+  /** Probability of a chi-square so large if the fault were the whole story. */
+  readonly probability: number;
+  /** Readings that differ most from what the fault would show, in words; empty if none does. */
+  readonly notExplained: readonly string[];
+}
+
+/** The answer of `rankFaults`. */
+export interface FaultRanking {
+  readonly process: string;
+  /** Most likely first; faults of equal probability keep the order of the table. */
+  readonly faults: readonly RankedFault[];
+  /** The same by group. */
+  readonly groups: readonly FaultGroup[];
+  readonly noneOfThese: number;
+  readonly nothingWrong: number;
+  /** What leads: the id of a group, or `"none-of-these"`, `"nothing-wrong"`. */
+  readonly leading: string;
+  /** Evidence of every reading for the first fault, largest weight first. */
+  readonly evidence: readonly ReadingEvidence[];
+  /** The same for the first fault of the next group. */
+  readonly evidenceOfNext: readonly ReadingEvidence[];
+  readonly residual: FaultResidual;
+  /** The one check that best separates the leading two, or `null` if there is none. */
+  readonly check: SeparatingCheck | null;
+  readonly sentence: string;
+  readonly assumptions: readonly string[];
+  readonly warnings: readonly string[];
+  readonly cautions: readonly string[];
+}
