@@ -1,10 +1,18 @@
+const UNDILUTED = /^(neat|undiluted|full strength|concentrate|100\s*%|1\s*\+\s*0)$/;
+const WORDS = /(?<![a-z])(ml|cc|l|litres?|liters?|parts?|water|stock|concentrate|of)(?![a-z])/g;
+
 /** What to write instead of a text that is not a ratio, both readings where there are two. */
-export function adviceForRatio(text: string): string {
+export function adviceForRatio(given: string): string {
+  const power = /\de[+-]?\d/.test(given);
+  if (power) return 'write every part in full digits, without a power of ten, like "1+1000"';
+  if (UNDILUTED.test(given)) return 'write "stock"';
+  // Words between the numbers ("1 part to 9 parts", "1 mL:9 mL") do not change what it may mean.
+  const text = given.replace(WORDS, " ").replace(/\s+/g, " ").trim();
   const colon = text.split(/\s*[:∶/]\s*|\s+to\s+/).map(Number);
   if (colon.length >= 2 && colon.every((part) => Number.isFinite(part) && part > 0)) {
     return bothReadings(colon);
   }
-  const inWhole = /^([\d.]+)\s*(?:part )?in\s*([\d.]+)$/.exec(text);
+  const inWhole = /^([\d.]+)\s*in\s*([\d.]+)$/.exec(text);
   if (inWhole && Number(inWhole[2]) > Number(inWhole[1])) {
     return `write "${trimmed(Number(inWhole[1]))}+${trimmed(Number(inWhole[2]) - Number(inWhole[1]))}"`;
   }
@@ -15,7 +23,7 @@ export function adviceForRatio(text: string): string {
   if (/\d,\d/.test(text)) return `write "${text.replace(/,/g, ".")}", with a decimal point`;
   if (/-/.test(text)) return 'write parts greater than 0 joined by a plus sign, like "1+9"';
   const numbers = text.match(/\d+(?:\.\d+)?/g);
-  if (/\+/.test(text) && /[a-z]/.test(text) && numbers && numbers.length >= 2) {
+  if (/\+/.test(text) && /[a-z%]/.test(given) && numbers && numbers.length >= 2) {
     return `write parts without units, "${numbers.join("+")}", or the total wanted in mL beside the ratio`;
   }
   if (/^\d+(\.\d+)?$/.test(text)) return `write "1+${text}" or "stock"`;
@@ -30,6 +38,9 @@ function bothReadings(numbers: readonly number[]): string {
   const words =
     concentrate.length === 1 ? `${trimmed(sum)} ${plural(sum)} concentrate` : "the parts";
   const asWater = `"${[...concentrate, last].map(trimmed).join("+")}" (${words} and ${trimmed(last)} of water)`;
+  if (last < sum && concentrate.length === 1) {
+    return `write ${asWater}, or "${trimmed(last)}+${trimmed(sum)}" if the water stands first`;
+  }
   if (last < sum) return `write ${asWater}`;
   const rest = trimmed(last - sum);
   const asTotal =

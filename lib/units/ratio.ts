@@ -24,6 +24,9 @@ export interface RatioReading {
 }
 
 const PART = String.raw`(?:\d+(?:\.\d+)?|\.\d+)`;
+// Between these a number prints without an exponent, so that a ratio's text can be read back.
+const SMALLEST_PART = 1e-6;
+const LARGEST_PART = 1e12;
 const PLUS = new RegExp(String.raw`^${PART}(?:\s*\+\s*${PART})+$`);
 const COLON = new RegExp(String.raw`^${PART}(?:\s*:\s*${PART})+$`);
 
@@ -31,8 +34,9 @@ const COLON = new RegExp(String.raw`^${PART}(?:\s*:\s*${PART})+$`);
  * Reads a dilution ratio: `1+9` is one part of concentrate and nine of water, `1+1+18` two
  * concentrates and water, `stock` undiluted.
  *
- * @param text parts joined by plus signs, or `"stock"`
+ * @param text parts joined by plus signs, each from 1e-6 to 1e12, or `"stock"`
  * @param reading how to read a colon, and whether the last part is water
+ * @param where name of the function that asks, to stand in the message; `parseRatio` if left out
  * @returns the parts, plain and JSON-safe
  * @throws InputError for `1:9` without a reading (both are spelled out), zero or negative parts,
  *   unit words, per cents, a decimal comma, or anything that is not a ratio
@@ -43,36 +47,35 @@ const COLON = new RegExp(String.raw`^${PART}(?:\s*:\s*${PART})+$`);
  *
  * Source: the plus notation is the trade's own; common practice, no source.
  */
-export function parseRatio(text: string | Ratio, reading: RatioReading = {}): Ratio {
-  return parseRatioFor("parseRatio", text, reading);
-}
-
-/** The same for another function, whose name then stands in the message. */
-export function parseRatioFor(
-  where: string,
-  given: string | Ratio,
+export function parseRatio(
+  text: string | Ratio,
   reading: RatioReading = {},
+  where = "parseRatio",
 ): Ratio {
-  if (isRatio(given)) return parseRatioFor(where, given.text, waterOf(given));
+  const given: unknown = text;
+  if (isRatio(given)) return parseRatio(given.text, waterOf(given), where);
   if (typeof given !== "string") {
     throw new InputError(where, "ratio", given, 'write a text like "1+9" or "stock"');
   }
   const water = requireOneOf(where, "water", reading.water ?? "last", ["last", "none"]);
-  const plain = given.trim().toLowerCase();
+  // NFKC turns full-width digits and signs into plain ones.
+  const plain = given.normalize("NFKC").trim().toLowerCase();
   if (plain === "stock") return { text: "stock", ...parts([1], 0) };
-  if (COLON.test(plain) && reading.colon !== undefined) {
-    const colon = requireOneOf(where, "colon", reading.colon, ["water", "total"]);
-    return fromColon(where, given, numbersIn(plain), colon);
-  }
-  if (!PLUS.test(plain)) {
+  const colon =
+    reading.colon === undefined
+      ? undefined
+      : requireOneOf(where, "colon", reading.colon, ["water", "total"]);
+  const byColon = COLON.test(plain) && colon !== undefined;
+  if (!byColon && !PLUS.test(plain)) {
     throw new InputError(where, "ratio", given, adviceForRatio(plain));
   }
   const numbers = numbersIn(plain);
-  if (numbers.some((part) => part <= 0 || !Number.isFinite(part))) {
+  if (numbers.some((part) => part < SMALLEST_PART || part > LARGEST_PART)) {
     const advice =
-      'write every part as a finite number greater than 0; undiluted concentrate is "stock"';
+      'write every part as a number greater than 0 (0.000001 to 1e12); undiluted concentrate is "stock"';
     throw new InputError(where, "ratio", given, advice);
   }
+  if (byColon) return fromColon(where, given, numbers, colon);
   const known = numbers.join("+");
   return water === "none"
     ? { text: known, ...parts(numbers, 0) }
@@ -87,9 +90,10 @@ function fromColon(
 ): Ratio {
   const concentrate = numbers.slice(0, -1);
   const last = numbers.at(-1) ?? 0;
-  const water = colon === "water" ? last : last - concentrate.reduce((sum, part) => sum + part, 0);
-  if (concentrate.some((part) => part <= 0) || water < 0 || (colon === "water" && water === 0)) {
-    const advice = `${adviceForRatio(given)}; as "${colon}" it leaves no part for one of them`;
+  const sum = concentrate.reduce((total, part) => total + part, 0);
+  const water = colon === "water" ? last : Number((last - sum).toPrecision(12));
+  if (water < 0) {
+    const advice = `${adviceForRatio(given)}; as "${colon}" it leaves no part for water`;
     throw new InputError(where, "ratio", given, advice);
   }
   if (water === 0 && concentrate.length === 1) return { text: "stock", ...parts([1], 0) };

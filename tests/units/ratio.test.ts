@@ -58,7 +58,18 @@ describe("parseRatio", () => {
     ["1/9", "ambiguous"],
     ["1 to 9", "ambiguous"],
     ["9", '"1+9" or "stock"'],
-    ["neat", '"stock"'],
+    ["neat", 'write "stock"'],
+    ["100 %", 'write "stock"'],
+    ["1 part to 9", "ambiguous"],
+    ["1mL:9mL", '"1+9" (1 part concentrate and 9 of water) or "1+8"'],
+    ["1 part in 10", '"1+9"'],
+    ["1+9 mL", 'without units, "1+9"'],
+    ["1+9 parts water", 'without units, "1+9"'],
+    ["1+1e3", "full digits"],
+    ["1+9e999", "full digits"],
+    ["1+0.0000001", "0.000001"],
+    ["Infinity+1", '"1+9"'],
+    ["NaN", '"1+9"'],
     ["", '"1+9"'],
     ["1+", '"1+9"'],
     ["+9", '"1+9"'],
@@ -66,7 +77,14 @@ describe("parseRatio", () => {
     expect(() => parseRatio(text)).toThrow(advice);
   });
   it("refuses parts too large for a number", () => {
-    expect(() => parseRatio(`1+${"9".repeat(400)}`)).toThrow("finite");
+    expect(() => parseRatio(`1+${"9".repeat(400)}`)).toThrow("1e12");
+    expect(() => parseRatio(`1:${"9".repeat(30)}`, { colon: "water" })).toThrow("1e12");
+  });
+  it("reads full-width digits and signs, as some keyboards write them", () => {
+    expect(parseRatio("１＋９").text).toBe("1+9");
+  });
+  it("names the function that asked", () => {
+    expect(() => parseRatio("1:9", {}, "dilute")).toThrow('dilute: ratio is "1:9"; ambiguous');
   });
   it("refuses what is not text", () => {
     expect(() => parseRatio(9 as unknown as string)).toThrow('"1+9" or "stock"');

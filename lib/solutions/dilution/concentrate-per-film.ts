@@ -27,7 +27,7 @@ export interface ConcentratePerFilm {
  *
  * @param given.ratio the dilution
  * @param given.totalMl volume in the tank, mL, above 0
- * @param given.films number of films, above 0 (halves for shorter ones)
+ * @param given.films number of films, from 0.01 (halves for shorter ones)
  * @param given.smallestMlPerFilm the maker's or your own smallest volume of concentrate per film, mL
  * @returns volumes, whether it is enough, and how many films, what volume or ratio would do
  * @throws InputError for a number out of range or a ratio that cannot be read
@@ -47,9 +47,9 @@ export function checkConcentratePerFilm(
   } & RatioReading,
 ): ConcentratePerFilm {
   const where = "checkConcentratePerFilm";
-  const strength = ratioStrength(parseRatio(given.ratio, readingOf(given)));
+  const strength = ratioStrength(parseRatio(given.ratio, readingOf(given), where));
   const total = requireVolumeMl(where, "totalMl", given.totalMl);
-  const films = requireNumber(where, "films", given.films, { above: 0, min: 0.01, max: 1e9 });
+  const films = requireNumber(where, "films", given.films, { min: 0.01, max: 1e9 });
   const smallest = requireVolumeMl(where, "smallestMlPerFilm", given.smallestMlPerFilm);
   const concentrateMl = total * strength;
   const neededMl = films * smallest;

@@ -36,7 +36,7 @@ export function mostFromStock(
   } & RatioReading,
 ): MostFromStock {
   const where = "mostFromStock";
-  const ratio = parseRatio(have.ratio, readingOf(have));
+  const ratio = parseRatio(have.ratio, readingOf(have), where);
   const names = concentrateNames(where, ratio, have.names);
   const count = ratio.concentrateParts.length;
   if (!Array.isArray(have.availableMl) || have.availableMl.length !== count) {

@@ -21,10 +21,11 @@ export function ratioStrength(
   ratio: string | Ratio,
   options: { readonly part?: number } & RatioReading = {},
 ): number {
-  const parsed = parseRatio(ratio, readingOf(options));
+  const where = "ratioStrength";
+  const parsed = parseRatio(ratio, readingOf(options), where);
   const last = parsed.concentrateParts.length - 1;
   const bounds = { whole: true, min: 0, max: last };
-  const part = requireNumber("ratioStrength", "part", options.part ?? 0, bounds);
+  const part = requireNumber(where, "part", options.part ?? 0, bounds);
   return (parsed.concentrateParts[part] ?? 0) / parsed.totalParts;
 }
 
@@ -58,7 +59,7 @@ export function chainedRatio(ratios: readonly (string | Ratio)[]): Ratio {
  *
  * n = 1 / f − 1
  *
- * @param strength fraction of the concentrate, above 0 and at most 1
+ * @param strength fraction of the concentrate, from 1e-12 to 1
  * @returns the ratio, its parts rounded to 12 digits
  * @throws InputError for a strength outside that range
  *
@@ -66,16 +67,16 @@ export function chainedRatio(ratios: readonly (string | Ratio)[]): Ratio {
  * ratioFromStrength(0.1).text // => "1+9"
  */
 export function ratioFromStrength(strength: number): Ratio {
-  const bounds = { above: 0, max: 1 };
+  const bounds = { min: 1e-12, max: 1 };
   const fraction = requireNumber("ratioFromStrength", "strength", strength, bounds);
   const water = Number((1 / fraction - 1).toPrecision(12));
-  if (water < 1e-9) return parseRatio("stock");
+  if (water < 1e-6) return parseRatio("stock");
   return { text: `1+${water}`, concentrateParts: [1], waterParts: water, totalParts: 1 + water };
 }
 
 /** A ratio with one concentrate only. */
 export function requireSingle(where: string, argument: string, ratio: string | Ratio): Ratio {
-  const parsed = parseRatio(ratio);
+  const parsed = parseRatio(ratio, {}, where);
   if (parsed.concentrateParts.length === 1) return parsed;
   const advice = 'write a ratio with one concentrate, like "1+4"; mix a kit from its parts instead';
   throw new InputError(where, argument, parsed.text, advice);
