@@ -51,6 +51,7 @@ export function parseChemicalFormula(text: string): ChemicalFormula {
 
 /** A dot separates parts, except inside a multiplier such as the 1.5 of K2CO3.1.5H2O. */
 function splitAtDots(text: string): readonly string[] {
+  refuseBlankForDot(text);
   const plain = text
     .replace(/[₀-₉]/g, (digit) => String(SUBSCRIPTS.indexOf(digit)))
     .replace(/[·•∙⋅*]/g, ".")
@@ -71,6 +72,15 @@ function splitAtDots(text: string): readonly string[] {
   return parts;
 }
 
+/** Closed up, "Na2SO3 7H2O" would be SO37, and "Na2CO3 H2O" no hydrate: a blank is no dot. */
+function refuseBlankForDot(text: string): void {
+  const blank = /^(.*?[A-Za-z0-9)\]])\s+(\d+(?:[./]\d+)?\s*\(?[A-Z].*|H2O)$/.exec(text.trim());
+  const [, before = "", after = ""] = blank ?? [];
+  if (!blank || /(?:^|[.·•∙⋅*])\s*\d+(?:[./]\d+)?$/.test(before)) return;
+  const advice = `write a dot before the water: "${before}.${after.replace(/\s+/g, "")}"`;
+  throw new InputError(WHERE, "text", text, advice);
+}
+
 function atomsIn(text: string, formula: string): Readonly<Record<string, number>> {
   const fail = (advice: string): never => {
     throw new InputError(WHERE, "text", text, advice);
@@ -85,6 +95,7 @@ function atomsIn(text: string, formula: string): Readonly<Record<string, number>
     }
   }
   if (/(?:^|[A-Za-z)])0/.test(formula)) fail("a count may not be 0 or begin with 0");
+  if (/\d{5}/.test(formula)) fail("a count above 9999 is a slip of the pen");
   if (/\(\)/.test(formula)) fail("there is nothing between the brackets");
   let depth = 0;
   for (const character of formula) {

@@ -19,8 +19,8 @@ export interface ChemicalInForm {
 /**
  * A chemical of the registry in one of its forms.
  *
- * @param name name or synonym, with the form in it or not: `"sodium carbonate monohydrate"`,
- *   `"borax"`, `"acetic acid 28 %"`, `"sodium-sulfite"`
+ * @param name name or synonym, with the form before or after it or not: `"sodium carbonate
+ *   monohydrate"`, `"glacial acetic acid"`, `"borax"`, `"acetic acid 28 %"`, `"washing soda"`
  * @param form a form of the registry, or a formula of the same salt with other water
  *   (`"Na2CO3.7H2O"`); left out, the form in the name, or else the first of the registry
  * @returns the chemical, the form, its molar mass in g/mol and its fractions
@@ -33,7 +33,9 @@ export interface ChemicalInForm {
  */
 export function chemicalInForm(name: string, form?: string): ChemicalInForm {
   const { chemical, rest } = findByName(name);
-  const wanted = form ?? (rest === "" ? undefined : rest);
+  // "washing soda" is a form's own name, not soda of a form "washing".
+  const ownName = rest === "" ? undefined : (listedForm(chemical, name)?.id ?? rest);
+  const wanted = form ?? ownName;
   const found = wanted === undefined ? chemical.forms[0] : findForm(chemical, wanted);
   if (!found) throw new InputError("chemicalInForm", "name", name, "this chemical has no form");
   const massFraction = found.massFraction ?? 1;
@@ -74,9 +76,11 @@ function findByName(name: string): { readonly chemical: Chemical; readonly rest:
   let best: { chemical: Chemical; rest: string; length: number } | undefined;
   for (const chemical of chemicals) {
     for (const known of [chemical.name, chemical.id, ...chemical.synonyms].map(plain)) {
-      if (text !== known && !text.startsWith(`${known} `)) continue;
+      const before = text === known || text.startsWith(`${known} `);
+      if (!before && !text.endsWith(` ${known}`)) continue;
       if (best && best.length >= known.length) continue;
-      best = { chemical, rest: text.slice(known.length).trim(), length: known.length };
+      const rest = before ? text.slice(known.length) : text.slice(0, -known.length);
+      best = { chemical, rest: rest.trim(), length: known.length };
     }
   }
   if (best) return best;
@@ -87,11 +91,16 @@ function findByName(name: string): { readonly chemical: Chemical; readonly rest:
   throw new InputError(where, "name", name, advice);
 }
 
-function findForm(chemical: Chemical, wanted: string): ChemicalForm {
+function listedForm(chemical: Chemical, wanted: string): ChemicalForm | undefined {
   const text = plain(wanted);
-  const listed = chemical.forms.find((form) =>
+  return chemical.forms.find((form) =>
     [form.id, form.formula, ...(form.synonyms ?? [])].some((word) => plain(word) === text),
   );
+}
+
+function findForm(chemical: Chemical, wanted: string): ChemicalForm {
+  const text = plain(wanted);
+  const listed = listedForm(chemical, wanted);
   if (listed) return listed;
   const own = otherHydrate(chemical, wanted);
   if (own) return own;
@@ -101,8 +110,11 @@ function findForm(chemical: Chemical, wanted: string): ChemicalForm {
     chemical.forms.flatMap((form) => [form.id, ...(form.synonyms ?? [])]),
   );
   const meant = near === undefined ? "" : ` (did you mean "${near}"?)`;
-  const base = (chemical.forms[0]?.formula ?? "").split(".")[0];
-  const advice = `write one of ${ids.join(", ")}${meant}, or the formula of another hydrate, such as "${base}.3H2O"`;
+  const [salt] = chemical.forms.filter((form) => form.massFraction === undefined);
+  const other = salt
+    ? `the formula of another hydrate, such as "${salt.formula.split(".")[0]}.3H2O"`
+    : "bring another strength to one of these first (acidToStrength)";
+  const advice = `write one of ${ids.join(", ")}${meant}, or ${other}`;
   throw new InputError("chemicalInForm", `form of ${chemical.name}`, wanted, advice);
 }
 

@@ -3,8 +3,12 @@ import type { BathFormula, FormulaIngredient } from "./bath-formula.ts";
 import { resolveIngredient } from "./resolve-ingredient.ts";
 
 const WHERE = "parseBathFormula";
-const GRAMS: Readonly<Record<string, number>> = { mg: 0.001, g: 1, kg: 1000 };
-const MILLILITRES: Readonly<Record<string, number>> = { ml: 1, cc: 1, l: 1000 };
+const GRAMS: Readonly<Record<string, number>> = { mg: 0.001, g: 1, gram: 1, kg: 1000 };
+const MILLILITRES: Readonly<Record<string, number>> = { ml: 1, cc: 1, l: 1000, litre: 1000 };
+const AMOUNT = String.raw`(\d+(?:[.,]\d+)?)\s*(mg|kg|grams?|g|ml|cc|lit(?:re|er)s?|l)(?![A-Za-z])`;
+const AT = String.raw`(?:(?:at|@)\s*(\d+(?:[.,]\d+)?)\s*°?\s*C)?`;
+const LINE = new RegExp(String.raw`^(.+?)[\s:]+${AMOUNT}\s*${AT}\s*$`, "i");
+const WATER = /^(?:(?:warm|hot|cold|distilled)\s+)?water\b\s*(.*)$/i;
 const HEADINGS = ["name", "purpose", "use", "source", "note"] as const;
 
 /** What a text has said so far. */
@@ -46,8 +50,11 @@ export function parseBathFormula(text: string): BathFormula {
   if (draft.totalMl === undefined) {
     draft.faults.push('the final volume is missing; write a line "water to 1000 mL"');
   }
-  if (draft.lines.length === 0) draft.faults.push("no ingredient was found");
-  const perLitre = 1000 / (draft.totalMl ?? 1000);
+  if (draft.totalMl === 0) draft.faults.push("the final volume is 0; write a volume above 0");
+  if (draft.lines.length === 0 && draft.faults.length === 0) {
+    draft.faults.push('no ingredient was found; write lines such as "metol 2 g"');
+  }
+  const perLitre = 1000 / (draft.totalMl || 1000);
   const ingredients = draft.lines.map(({ number, ingredient }) => {
     const { gPerL, mlPerL } = ingredient;
     const scaled = {
@@ -66,7 +73,12 @@ export function parseBathFormula(text: string): BathFormula {
   const start = draft.startMl === undefined ? 750 : draft.startMl * perLitre;
   if (start > 1000) draft.faults.push("the starting water is more than the final volume");
   if (draft.faults.length > 0) {
-    throw new InputError(WHERE, "text", `${draft.faults.length} faults`, draft.faults.join("; "));
+    throw new InputError(
+      WHERE,
+      "text",
+      draft.faults.length === 1 ? "at fault" : "at fault in several places",
+      draft.faults.join("; "),
+    );
   }
   const one = (heading: string) => draft.headings.get(heading)?.at(-1) ?? "";
   const name = one("name") || "formula without a name";
@@ -86,32 +98,28 @@ export function parseBathFormula(text: string): BathFormula {
 
 function readLine(draft: Draft, line: string, number: number): void {
   const heading = /^(\w+)\s*:\s*(.*)$/.exec(line);
-  const word = heading?.[1]?.toLowerCase() ?? "";
-  if (HEADINGS.some((known) => known === word)) {
-    draft.headings.set(word, [...(draft.headings.get(word) ?? []), heading?.[2] ?? ""]);
+  const key = heading?.[1]?.toLowerCase() ?? "";
+  if (HEADINGS.some((known) => known === key)) {
+    draft.headings.set(key, [...(draft.headings.get(key) ?? []), heading?.[2] ?? ""]);
     return;
   }
-  const match =
-    /^(.+?)[\s:]+(\d+(?:[.,]\d+)?)\s*(mg|kg|g|ml|cc|l)(?![A-Za-z])\s*(?:(?:at|@)\s*(\d+(?:[.,]\d+)?)\s*°?\s*C)?\s*$/i.exec(
-      line,
-    );
-  if (!match) {
-    draft.faults.push(
-      `line ${number}: "${line}" is not understood; write a name, a number and g or mL, such as "metol 2 g"`,
-    );
+  const match = LINE.exec(line);
+  const [, what = "", digits = "", unit = "", celsius] = match ?? [];
+  if (!match || /^\d{1,3},\d{3}$/.test(digits)) {
+    draft.faults.push(`line ${number}: "${line}" is not understood; ${adviceForLine(line)}`);
     return;
   }
-  const [, what = "", digits = "", unit = "", celsius] = match;
   const value = Number(digits.replace(",", "."));
-  const ml = MILLILITRES[unit.toLowerCase()];
-  const grams = GRAMS[unit.toLowerCase()];
-  if (/^(warm |hot |cold |distilled )?water\b/i.test(what)) {
+  const word = unit.toLowerCase().replace("liter", "litre").replace(/s$/, "");
+  const [ml, grams] = [MILLILITRES[word], GRAMS[word]];
+  const water = WATER.exec(what)?.[1]?.toLowerCase();
+  if (water !== undefined) {
     if (ml === undefined) draft.faults.push(`line ${number}: write water in mL or L`);
-    else if (/\b(to|up to|to make)$/i.test(what)) draft.totalMl = value * ml;
-    else {
+    else if (/^(?:to|up to|to make)$/.test(water)) draft.totalMl = value * ml;
+    else if (water === "" || water === "to start" || water === "to start with") {
       draft.startMl = value * ml;
       if (celsius !== undefined) draft.startC = Number(celsius.replace(",", "."));
-    }
+    } else draft.faults.push(`line ${number}: "${line}" is not understood; ${adviceForLine(line)}`);
     return;
   }
   const bracket = /^(.*?)\s*\[(.+)\]\s*$/.exec(what);
@@ -120,4 +128,15 @@ function readLine(draft: Draft, line: string, number: number): void {
     ? { chemical: bracket[1] ?? "", ownFormula: bracket[2] ?? "", ...amount }
     : { chemical: what, ...amount };
   draft.lines.push({ number, ingredient });
+}
+
+/** What to write instead of a line that is not understood. */
+function adviceForLine(line: string): string {
+  if (/\d,\d{3}(?!\d)/.test(line)) return "write 2000 or 2.000, whichever is meant (no comma)";
+  if (/\d\s*°?\s*F\b/.test(line)) return 'write the temperature in °C: "water 750 mL at 52 C"';
+  if (/^water\b/i.test(line)) return 'write "water 750 mL at 52 C" or "water to 1000 mL"';
+  const customary = /(\d+(?:\.\d+)?)\s*(oz|ounces?|grains?|gr|lb)\b/i.exec(line);
+  if (customary) return 'write grams; convertMass(2, "oz", "g") gives them';
+  if (/(?:^|\s)[-−]\s*\d/.test(line)) return "write an amount above 0";
+  return 'write a name, a number and g or mL, such as "metol 2 g"';
 }

@@ -108,6 +108,20 @@ describe("chemicalInForm", () => {
     expect(chemicalInForm(name, form).form.formula).toBe(formula);
   });
 
+  it.each([
+    ["glacial acetic acid", "acetic acid, glacial"],
+    ["28% acetic acid", "acetic acid, 28 %"],
+    ["anhydrous sodium sulfite", "sodium sulfite, anhydrous"],
+    ["soda ash", "sodium carbonate, anhydrous"],
+    ["washing soda", "sodium carbonate, decahydrate"],
+    ["baking soda", "sodium bicarbonate"],
+  ])("finds %s as it stands on the jar", (name, label) => {
+    expect(chemicalInForm(name).label).toBe(label);
+  });
+  it("does not offer another hydrate of a liquid", () => {
+    expect(() => chemicalInForm("acetic acid 80 %")).toThrow("acidToStrength");
+    expect(() => chemicalInForm("sodium carbonate heptahydrate")).toThrow('"Na2CO3.3H2O"');
+  });
   it("tells sulfite from sulfate from bisulfite", () => {
     const ids = ["sodium sulfite", "sodium sulfate", "sodium bisulfite", "sodium bisulfate"].map(
       (name) => chemicalInForm(name).chemical.id,

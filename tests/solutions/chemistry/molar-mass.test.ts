@@ -10,6 +10,8 @@ describe("parseChemicalFormula", () => {
     ["K2CO3.1.5H2O", { K: 2, C: 1, O: 4.5, H: 3 }, "K2CO3·1.5H2O"],
     ["K2CO3.3/2H2O", { K: 2, C: 1, O: 4.5, H: 3 }, "K2CO3·1.5H2O"],
     ["(C7H9NO)2.H2SO4", { C: 14, H: 20, N: 2, O: 6, S: 1 }, "(C7H9NO)2·H2SO4"],
+    ["K2CO3. 3/2 H2O", { K: 2, C: 1, O: 4.5, H: 3 }, "K2CO3·1.5H2O"],
+    ["2 H2O", { H: 4, O: 2 }, "2H2O"],
     ["K3[Fe(CN)6]", { K: 3, Fe: 1, C: 6, N: 6 }, "K3(Fe(CN)6)"],
     ["KAl(SO4)2*12H2O", { K: 1, Al: 1, S: 2, O: 20, H: 24 }, "KAl(SO4)2·12H2O"],
     ["CH3COOH", { C: 2, H: 4, O: 2 }, "CH3COOH"],
@@ -35,6 +37,10 @@ describe("parseChemicalFormula", () => {
     ["Na2SO3.0H2O", "above 0"],
     ["Na2SO3.1/0H2O", "above 0"],
     ["Na2SO3 or so", "not an element"],
+    ["Na2SO3 7H2O", 'a dot before the water: "Na2SO3.7H2O"'],
+    ["Na2CO3 H2O", 'a dot before the water: "Na2CO3.H2O"'],
+    ["K2CO3 1.5 H2O", 'a dot before the water: "K2CO3.1.5H2O"'],
+    ["H99999", "slip of the pen"],
     ["Na2SO3?", '"?" does not belong'],
   ])("refuses %s", (text, message) => {
     expect(() => parseChemicalFormula(text as string)).toThrow(message);

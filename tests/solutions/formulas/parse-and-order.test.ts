@@ -57,6 +57,12 @@ describe("parseBathFormula", () => {
     ["water to 1 L", "no ingredient was found"],
     ["water 2 L\nborax 1 g\nwater to 1 L", "more than the final volume"],
     ["salt [NaClx] 1 g\nwater to 1 L", "not an element"],
+    ["metol 2,000 g\nwater to 1 L", "2000 or 2.000"],
+    ["metol 2 oz\nwater to 1 L", "convertMass"],
+    ["metol -2 g\nwater to 1 L", "above 0"],
+    ["metol 2 g\nwater at 125 F 750 mL\nwater to 1 L", "temperature in °C"],
+    ["metol 2 g\nwater for the tank 750 mL\nwater to 1 L", "water to 1000 mL"],
+    ["metol 2 g\nwater to 0 mL", "volume above 0"],
   ])("refuses %o", (text, message) => {
     expect(() => parseBathFormula(text)).toThrow(message);
   });
