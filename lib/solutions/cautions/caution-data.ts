@@ -1,9 +1,11 @@
 import cautionData from "../../../data/solutions/cautions.json" with { type: "json" };
 
-/** A class of substances that share a hazard, recognised by words in a name. */
+/** A class of substances that share a hazard, recognised by words in a name or by whole names. */
 export interface HazardClass {
   readonly id: string;
   readonly words: readonly string[];
+  /** Names that say it only when they stand alone: `"acid"`, but not ascorbic acid. */
+  readonly names?: readonly string[];
   readonly cautions: readonly string[];
 }
 

@@ -62,7 +62,10 @@ function classesIn(name: string): readonly string[] {
   const spellings = [name.toLowerCase(), name.toLowerCase().replace(/[-_]+/g, " ")];
   const holds = (words: readonly string[]) =>
     words.some((word) => spellings.some((spelling) => startsWordIn(spelling, word)));
-  return hazardClasses.filter(({ words }) => holds(words)).map(({ id }) => id);
+  const is = (names: readonly string[]) => spellings.some((text) => names.includes(text.trim()));
+  return hazardClasses
+    .filter(({ words, names = [] }) => holds(words) || is(names))
+    .map(({ id }) => id);
 }
 
 /** True if the word stands in the text at the start of a word: "cyanide", not "ferricyanide". */

@@ -21,6 +21,7 @@ export interface MeasuredDilution {
   readonly parts: readonly MeasuredPart[];
   readonly assumptions: readonly string[];
   readonly warnings: readonly string[];
+  readonly cautions: readonly string[];
 }
 
 /**
@@ -80,6 +81,7 @@ export function diluteWithGraduates(
       "each part is measured; topping up to a mark errs as the mark does",
     ],
     warnings: parts.flatMap((part) => part.warnings),
+    cautions: plan.cautions,
   };
 }
 

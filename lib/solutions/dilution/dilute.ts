@@ -1,5 +1,6 @@
 import { InputError } from "../../input/index.ts";
 import { parseRatio, type Ratio, type RatioReading } from "../../units/index.ts";
+import { cautionsFor } from "../cautions/cautions-for.ts";
 import { requireVolumeMl } from "./require-volume.ts";
 
 /** One part of a dilution and how much of it to measure. */
@@ -16,6 +17,8 @@ export interface Dilution {
   readonly concentrates: readonly DilutionPart[];
   readonly waterMl: number;
   readonly assumptions: readonly string[];
+  /** By the names of the concentrates. */
+  readonly cautions: readonly string[];
 }
 
 /** Said of every mix by volume; concentrated acids are blended by mass instead. */
@@ -29,7 +32,7 @@ export const ADDITIVE_VOLUMES =
  *
  * @param wanted.ratio `"1+9"`, `"1+1+18"`, `"stock"`, or a parsed ratio; `a:b` only with `colon`
  * @param wanted.totalMl volume wanted, mL, above 0
- * @param wanted.names names of the concentrates, as many as the ratio has
+ * @param wanted.names names of the concentrates, as many as the ratio has; cautions go by them
  * @returns volumes in mL that sum to the total
  * @throws InputError for an ambiguous or malformed ratio, a total that is not positive, or the wrong
  *   number of names
@@ -47,7 +50,7 @@ export function dilute(
     readonly names?: readonly string[];
   } & RatioReading,
 ): Dilution {
-  const ratio = parseRatio(wanted.ratio, readingOf(wanted));
+  const ratio = parseRatio(wanted.ratio, readingOf(wanted), "dilute");
   const total = requireVolumeMl("dilute", "totalMl", wanted.totalMl);
   const names = concentrateNames("dilute", ratio, wanted.names);
   const concentrates = ratio.concentrateParts.map((part, i) => ({
@@ -61,6 +64,7 @@ export function dilute(
     concentrates,
     waterMl,
     assumptions: ratio.text === "stock" ? [] : [ADDITIVE_VOLUMES],
+    cautions: cautionsFor(names),
   };
 }
 

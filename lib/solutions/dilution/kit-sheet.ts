@@ -62,11 +62,13 @@ export function kitSheet(kit: {
   const restMl = volume - startMl - parts.reduce((sum, part) => sum + part.volumeMl, 0);
   if (restMl < -1e-9 * volume) {
     const most = Math.max(0, Math.floor((start + restMl / volume) * 100) / 100);
-    const advice =
-      most > 0
-        ? `write at most ${most}; the parts need the rest`
-        : "write parts that fit the volume";
-    throw new InputError(where, "startWaterFraction", start, advice);
+    if (most > 0) {
+      const advice = `write at most ${most}; the parts need the rest`;
+      throw new InputError(where, "startWaterFraction", start, advice);
+    }
+    const perLitre = kit.parts.reduce((sum, { mlPerL }) => sum + mlPerL, 0);
+    const advice = `together they are ${perLitre} mL in a litre; write parts that sum to less than 1000`;
+    throw new InputError(where, "parts", kit.parts, advice);
   }
   const lines = [
     { what: "water", amount: startMl, note: "to start with" },

@@ -1,4 +1,5 @@
 import { requireNumber } from "../../input/index.ts";
+import { cautionsFor } from "../cautions/cautions-for.ts";
 import { chemicalInForm } from "../chemistry/find-chemical.ts";
 
 /** Borax and hydroxide that make a metaborate. */
@@ -30,8 +31,6 @@ export function metaborateFromBorax(massG: number, form = "tetrahydrate"): Metab
   return {
     boraxG: (moles / 4) * chemicalInForm("borax", "decahydrate").molarMassGPerMol,
     sodiumHydroxideG: (moles / 2) * chemicalInForm("sodium hydroxide").molarMassGPerMol,
-    cautions: [
-      "Hydroxide into cold water, a little at a time, with goggles and gloves; never water onto it.",
-    ],
+    cautions: cautionsFor(["borax", "sodium hydroxide"]),
   };
 }

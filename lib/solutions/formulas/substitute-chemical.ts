@@ -1,4 +1,5 @@
 import { InputError, requireNumber } from "../../input/index.ts";
+import { cautionsFor } from "../cautions/cautions-for.ts";
 import { type ChemicalInForm, chemicalInForm } from "../chemistry/find-chemical.ts";
 import { substitutionAdvice, substitutionWarnings } from "./substitution-warnings.ts";
 
@@ -14,6 +15,7 @@ export interface Substitution {
   readonly molesOfActiveIon: number;
   readonly basis: string;
   readonly warnings: readonly string[];
+  readonly cautions: readonly string[];
 }
 
 /**
@@ -47,6 +49,8 @@ export function substituteChemical(from: string, to: string, amount: number): Su
   const moles = massG * activePerGram(first);
   const outG = moles / activePerGram(second);
   const liquid = second.form.densityGPerMl;
+  const warnings = substitutionWarnings(first, second, moles);
+  const alkali = warnings.some((each) => each.includes("add") && each.includes("hydroxide"));
   return {
     from: first.label,
     to: second.label,
@@ -58,7 +62,8 @@ export function substituteChemical(from: string, to: string, amount: number): Su
       first.chemical === second.chemical
         ? "the same substance in another form"
         : `equal moles of ${ion}`,
-    warnings: substitutionWarnings(first, second, moles),
+    warnings,
+    cautions: cautionsFor([first.label, second.label, ...(alkali ? ["sodium hydroxide"] : [])]),
   };
 }
 

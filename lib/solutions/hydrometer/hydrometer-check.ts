@@ -1,5 +1,6 @@
 import { InputError, requireNumber } from "../../input/index.ts";
 import { correctTank, type TankCorrection } from "../blending/correct-tank.ts";
+import { cautionsFor } from "../cautions/cautions-for.ts";
 import {
   type HydrometerReading,
   type HydrometerStrength,
@@ -13,6 +14,7 @@ export interface HydrometerCheck extends HydrometerStrength {
   readonly deviation: number;
   readonly verdict: "within tolerance" | "too strong" | "too weak";
   readonly correction: TankCorrection;
+  readonly cautions: readonly string[];
 }
 
 /** Half a division of a hydrometer marked in thousandths. */
@@ -79,6 +81,7 @@ export function hydrometerCheck(
     deviation,
     verdict: within ? "within tolerance" : weak ? "too weak" : "too strong",
     correction,
+    cautions: cautionsFor(given.substance === undefined ? [] : [given.substance]),
     warnings: coarse
       ? [...found.warnings, `a hydrometer read to 0.0005 leaves ± ${percent} % here`]
       : found.warnings,

@@ -1,4 +1,5 @@
 import { InputError } from "../../input/index.ts";
+import { celsiusFromFahrenheit } from "../../units/index.ts";
 import { massPercentFromDensity } from "../blending/mass-percent-from-density.ts";
 import { solutionDensity } from "../blending/solution-density.ts";
 import { densityFromHydrometer, gravityAtReference, hydrometerScale } from "./hydrometer-scale.ts";
@@ -58,9 +59,18 @@ export function strengthFromHydrometer(given: HydrometerReading): HydrometerStre
     const advice = 'write either points, two known mixes, or substance, like "sodium thiosulfate"';
     throw new InputError("strengthFromHydrometer", "points", given.points, advice);
   }
-  return given.substance === undefined
-    ? byPoints(given, given.points ?? [])
-    : bySubstance(given, given.substance);
+  const found =
+    given.substance === undefined
+      ? byPoints(given, given.points ?? [])
+      : bySubstance(given, given.substance);
+  return { ...found, warnings: [...found.warnings, ...hotWarnings(given.temperatureC)] };
+}
+
+/** No bath is measured so hot; the thermometer was in Fahrenheit. */
+function hotWarnings(temperatureC: number): readonly string[] {
+  if (temperatureC <= 50) return [];
+  const asC = celsiusFromFahrenheit(temperatureC).toFixed(1);
+  return [`${temperatureC} °C is hot for a bath; if it is ${temperatureC} °F, write ${asC}`];
 }
 
 function byPoints(given: HydrometerReading, points: readonly GravityPoint[]): HydrometerStrength {

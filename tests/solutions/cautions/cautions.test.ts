@@ -15,10 +15,10 @@ describe("the caution data", () => {
     const paired = incompatibilities.flatMap(({ first, second }) => [first, second]);
     expect(new Set(ids).size).toBe(ids.length);
     expect(paired.filter((id) => !ids.includes(id))).toEqual([]);
-    for (const { id, words, cautions } of hazardClasses) {
-      expect(words.length, id).toBeGreaterThan(0);
+    for (const { id, words, names = [], cautions } of hazardClasses) {
+      expect(words.length + names.length, id).toBeGreaterThan(0);
       expect(cautions.length > 0 || paired.includes(id), id).toBe(true);
-      for (const word of words) expect(word, id).toBe(word.toLowerCase());
+      for (const word of [...words, ...names]) expect(word, id).toBe(word.toLowerCase());
     }
   });
 });
@@ -28,10 +28,11 @@ describe("cautionsFor", () => {
     expect(cautionsFor(["water"])).toEqual(everySheetCautions);
     expect(text("water")).toMatch(/safety data sheet[\s\S]*goggles[\s\S]*local codes/);
   });
-  it("says acid into water for strong acids, and not for the dilute", () => {
-    expect(text("sulfuric acid 98 %")).toContain("acid into water");
-    expect(text("acetic-acid-glacial", "glacial acetic acid")).toContain("acid into water");
-    expect(text("acetic acid 28 %")).not.toContain("acid into water");
+  it("says acid into water for every acid, and what the strong ones do otherwise", () => {
+    expect(text("sulfuric acid 98 %")).toContain("throw acid out");
+    expect(text("acetic-acid-glacial", "glacial acetic acid")).toContain("throw acid out");
+    expect(text("acetic acid 28 %")).toContain("acid into water");
+    expect(text("acetic acid 28 %")).not.toContain("throw acid out");
   });
   it("says each sentence once", () => {
     const all = cautionsFor(["sodium hydroxide", "potassium hydroxide", "sodium-hydroxide"]);
@@ -55,6 +56,16 @@ describe("mustNotMeet", () => {
     [["silver nitrate", "ammonia solution"], "explosive"],
     [["sodium hydroxide", "sulfuric acid"], "violent heat"],
     [["nitric acid", "isopropyl alcohol"], "explosion"],
+    [["bleach", "acid"], "chlorine gas"],
+    [["bleach", "ammonium thiosulfate"], "chloramines"],
+    [["sodium metabisulfite", "citric acid"], "sulfur dioxide"],
+    [["potassium disulphite", "stop bath"], "sulfur dioxide"],
+    [["potassium dichromate", "sulphuric acid"], "chromic acid"],
+    [["hot acid", "potassium ferricyanide"], "hydrogen cyanide"],
+    [["acid", "hypo"], "sulfur dioxide"],
+    [["household bleach", "acetone"], "chloroform"],
+    [["Javel water", "hydrogen peroxide"], "bursts"],
+    [["phosphoric acid", "sodium thiosulfate"], "sulfur dioxide"],
   ])("warns of %j", (names, danger) => {
     const found = mustNotMeet(names).map(({ caution }) => caution);
     expect(found.join("\n")).toContain(danger);
@@ -64,6 +75,10 @@ describe("mustNotMeet", () => {
   it("does not take ferricyanide for cyanide", () => {
     const found = mustNotMeet(["potassium ferricyanide", "acetic acid 28 %"]);
     expect(found.map(({ first }) => first)).not.toContain("cyanide");
+  });
+  it("does not take every name with acid or bleach in it for a hazard", () => {
+    expect(mustNotMeet(["ascorbic acid", "sodium sulfite"])).toEqual([]);
+    expect(mustNotMeet(["ferric EDTA bleach", "stop bath"])).toEqual([]);
   });
   it("finds nothing in one bottle, or in water", () => {
     expect(mustNotMeet(["sodium thiosulfate"])).toEqual([]);

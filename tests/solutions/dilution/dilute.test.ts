@@ -29,6 +29,15 @@ describe("dilute", () => {
       assumptions: [],
     });
   });
+  it("carries the cautions of what is diluted", () => {
+    const acid = dilute({ ratio: "3+8", totalMl: 1100, names: ["glacial acetic acid"] });
+    expect(acid.cautions.join()).toContain("acid into water");
+    const kit = dilute({ ratio: "1+1+8", totalMl: 1000, names: ["household bleach", "stop bath"] });
+    expect(kit.cautions[0]).toContain("chlorine gas");
+  });
+  it("names itself where a ratio is refused", () => {
+    expect(() => dilute({ ratio: "1:9", totalMl: 500 })).toThrow(/^dilute: ratio is "1:9"/);
+  });
   it("reads a colon only when told how", () => {
     expect(() => dilute({ ratio: "1:9", totalMl: 1000 })).toThrow("ambiguous");
     expect(dilute({ ratio: "1:9", colon: "total", totalMl: 900 }).waterMl).toBe(800);

@@ -24,6 +24,12 @@ describe("graduates", () => {
       expect(b.toleranceMl / a.toleranceMl, b.id).toBeCloseTo(2, 9);
     }
   });
+  it("of the international standard are never finer than the American of their class", () => {
+    for (const iso of graduates.filter(({ id }) => id.includes("-iso-"))) {
+      const american = graduate(iso.id.replace("-iso", ""));
+      expect(iso.toleranceMl, iso.id).toBeGreaterThan(american.toleranceMl);
+    }
+  });
   it("are found by name, and a wrong name gets the closest", () => {
     expect(() => graduate("cylinder-100")).toThrow("did you mean");
   });

@@ -73,7 +73,7 @@ describe("kitSheet", () => {
     expect(() => kitSheet(bleach)).toThrow("write at most 0.5");
     expect(kitSheet({ ...bleach, startWaterFraction: 0.5 }).steps).toHaveLength(2);
     const over = { title: "t", parts: [parts[0], { what: "B", mlPerL: 900 }], volumeMl: 1000 };
-    expect(() => kitSheet(over as typeof bleach)).toThrow("fit the volume");
+    expect(() => kitSheet(over as typeof bleach)).toThrow("sum to less than 1000");
   });
   it("refuses no parts", () => {
     expect(() => kitSheet({ title: "t", parts: [], volumeMl: 1 })).toThrow("at least one");

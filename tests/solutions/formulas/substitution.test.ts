@@ -12,6 +12,12 @@ describe("substituteChemical", () => {
     expect(substituteChemical("borax", "borax pentahydrate", 0).amount).toBe(0);
   });
 
+  it("carries the cautions of both, and of the alkali that it asks for", () => {
+    const cautions = (from: string, to: string) => substituteChemical(from, to, 10).cautions.join();
+    expect(cautions("sodium hydroxide", "potassium hydroxide")).toContain("cold water");
+    expect(cautions("trisodium citrate", "citric acid")).toContain("Hydroxide heats strongly");
+    expect(cautions("borax", "borax pentahydrate")).toContain("fertility");
+  });
   it("counts active ions, not formula units: metabisulfite gives two", () => {
     const { molesOfActiveIon } = substituteChemical(
       "sodium metabisulfite",

@@ -119,6 +119,10 @@ describe("strengthFromHydrometer", () => {
     const warm = strengthFromHydrometer({ reading: 1.02, temperatureC: 30, points });
     expect(warm.assumptions.join("\n")).toContain("expands as water between 20 °C and 30 °C");
   });
+  it("asks whether a hot bath was read in Fahrenheit", () => {
+    const hot = strengthFromHydrometer({ reading: 1, temperatureC: 68, points });
+    expect(hot.warnings.join()).toContain("68 °F, write 20.0");
+  });
   it("wants points or a substance, not both", () => {
     const reading = { reading: 1.02, temperatureC: 20 };
     expect(() => strengthFromHydrometer(reading)).toThrow("either points");
@@ -152,6 +156,16 @@ describe("hydrometerCheck", () => {
     const done = hydrometerCheck({ ...weak, concentrateStrength: 10 });
     expect(done.verdict).toBe("too weak");
     expect(done.correction.addMl).toBeCloseTo((9000 * 0.1) / 9, 6);
+  });
+  it("carries the cautions of what is added", () => {
+    const acid = { reading: 1.02, temperatureC: 20, substance: "sulfuric acid", target: 50 };
+    const check = hydrometerCheck({
+      ...acid,
+      tankMl: 10000,
+      presentMl: 9000,
+      concentrateStrength: 1762,
+    });
+    expect(check.cautions.join()).toContain("acid into water");
   });
   it("warns when the hydrometer is too coarse for the tolerance", () => {
     const fine = hydrometerCheck({ ...check, reading: 1.04, tolerance: 0.01 });
