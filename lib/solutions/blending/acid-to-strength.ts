@@ -1,7 +1,7 @@
 import { requireNumber } from "../../input/index.ts";
 import { cautionsFor } from "../cautions/cautions-for.ts";
 import { requireVolumeMl } from "../dilution/require-volume.ts";
-import { blendByMass } from "./blend-by-mass.ts";
+import { blendByMass, fractionWarnings } from "./blend-by-mass.ts";
 import { solutionDensity } from "./solution-density.ts";
 import { wholeParts } from "./whole-parts.ts";
 
@@ -98,7 +98,7 @@ export function acidToStrength(wanted: {
     volumeRulePercent: byRule.massPercent,
     gPerL: mixed.gPerL,
     assumptions: byRule.assumptions,
-    warnings: mixed.warnings,
+    warnings: [...mixed.warnings, ...fractionWarnings([strong])],
     cautions: cautionsFor(strong > 50 ? [`glacial ${substance}`, substance] : [substance]),
   };
 }

@@ -78,9 +78,20 @@ export function blendByMass(given: {
     portionsMl: sum("volumeMl"),
     contractionMl: sum("volumeMl") - volumeMl,
     assumptions: [...mixed.assumptions, "the mix has come back to the temperature of its parts"],
-    warnings: mixed.warnings,
+    warnings: [
+      ...mixed.warnings,
+      ...fractionWarnings(given.portions.map((portion) => portion.massPercent)),
+    ],
     cautions: cautionsFor([given.substance, ...strongNames(given)]),
   };
+}
+
+/** Says so where strengths look like fractions: 0.28 is 0.28 %, not 28 %. */
+export function fractionWarnings(percents: readonly number[]): readonly string[] {
+  const strongest = Math.max(...percents);
+  return strongest > 0 && strongest <= 1
+    ? [`strengths are per cent by mass: ${strongest} is ${strongest} %, not ${strongest * 100} %`]
+    : [];
 }
 
 function massOf(portion: PortionByMass, argument: string, densityGPerMl: number): number {

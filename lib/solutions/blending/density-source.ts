@@ -18,13 +18,19 @@ export interface DensitySource {
 /** How far past a model's own temperatures it is still used, with a warning, °C. */
 const MODEL_MARGIN_C = 10;
 
+/** "Sulphuric-Acid" and "sulfuric acid" are one name. */
+function plainName(text: string): string {
+  return text.trim().toLowerCase().replace(/[-_]+/g, " ").replace(/sulph/g, "sulf");
+}
+
 /** The data for a substance, or an error that names the closest one. */
 export function densitySource(where: string, substance: unknown): DensitySource {
-  const table = densityTables.find(({ id }) => id === substance);
-  const model = densityModels.find(({ id }) => id === substance);
+  const name = typeof substance === "string" ? plainName(substance) : substance;
+  const table = densityTables.find(({ id }) => id === name);
+  const model = densityModels.find(({ id }) => id === name);
   if (table === undefined && model === undefined) {
     const ids = [...new Set([...densityTables, ...densityModels].map(({ id }) => id))];
-    const near = typeof substance === "string" ? closestWord(substance, ids) : undefined;
+    const near = typeof substance === "string" ? closestWord(plainName(substance), ids) : undefined;
     const meant = near === undefined ? "" : ` (did you mean "${near}"?)`;
     throw new InputError(where, "substance", substance, `write one of ${ids.join(", ")}${meant}`);
   }

@@ -35,8 +35,9 @@ export function bufferPh(mixture: BufferMixture): SolutionPh {
   const { steps, chargeOfAcid } = weakAcid(where, mixture.acid);
   const bounds = { min: 1, max: steps.length, whole: true };
   const step = requireNumber(where, "step", mixture.step ?? 1, bounds);
-  const acid = requireNumber(where, "acidMolPerL", mixture.acidMolPerL, { min: 0 });
-  const salt = requireNumber(where, "saltMolPerL", mixture.saltMolPerL, { min: 0 });
+  const range = { min: 0, max: 30, unit: "mol/L" };
+  const acid = requireNumber(where, "acidMolPerL", mixture.acidMolPerL, range);
+  const salt = requireNumber(where, "saltMolPerL", mixture.saltMolPerL, range);
   requireNumber(where, "acidMolPerL + saltMolPerL", acid + salt, { above: 0 });
   // Charge of the two forms; strong ions of the other sign balance them.
   const zAcid = chargeOfAcid - step + 1;

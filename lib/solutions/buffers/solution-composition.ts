@@ -101,7 +101,7 @@ export function mixSolutions(
 function checked(where: string, composition: SolutionComposition): SolutionComposition {
   for (const kind of ["ions", "acids"] as const) {
     for (const [name, value] of Object.entries(composition[kind])) {
-      requireNumber(where, `${kind}["${name}"]`, value, { min: 0, unit: "mol/L" });
+      requireNumber(where, `${kind}["${name}"]`, value, { min: 0, max: 100, unit: "mol/L" });
     }
   }
   return composition;

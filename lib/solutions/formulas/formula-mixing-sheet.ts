@@ -18,8 +18,11 @@ export interface FormulaSheetOptions {
   readonly prices?: MixingPriceList;
 }
 
-/** Volume that a gram of dissolved salt takes, mL; only for the amount of the last water. */
-const ML_PER_G = 0.4;
+/**
+ * Volume that a gram of dissolved dry salt takes, mL; its water of crystallisation takes 1 mL a gram.
+ * From the densities of sulfite, carbonate and thiosulfate (0 to 0.2); only for the last water.
+ */
+const ML_PER_DRY_G = 0.2;
 
 /**
  * The mixing sheet of a formula: starting water and temperature, what to weigh in which order, the
@@ -69,10 +72,11 @@ export function formulaMixingSheet(
     unit: "mL" as const,
     note: `at ${batch.startingTemperatureC} °C`,
   };
-  const added = lines.reduce(
-    (sum, { amount, unit }) => sum + (unit === "mL" ? amount : ML_PER_G * amount),
-    start.amount,
-  );
+  const added = batch.ingredients.reduce((sum, each, i) => {
+    const amount = lines[i]?.amount ?? 0;
+    const dry = each.massG - each.crystalWaterG;
+    return sum + (each.unit === "mL" ? amount : ML_PER_DRY_G * dry + each.crystalWaterG);
+  }, start.amount);
   const topUp = {
     what: "water to make the final volume",
     amount: Math.max(0, Math.round(batch.volumeMl - added)),

@@ -8,6 +8,9 @@ import {
 import { molarMass } from "../chemistry/molar-mass.ts";
 import type { FormulaIngredient } from "./bath-formula.ts";
 
+/** More than a litre of any solution holds; a larger number is a slip of units. */
+const MOST_PER_LITRE = 5000;
+
 /** The chemical of an ingredient, from the registry or from the user's own formula. */
 export function resolveIngredient(where: string, ingredient: FormulaIngredient): ChemicalInForm {
   const { chemical, form, ownFormula, gPerL, mlPerL } = ingredient;
@@ -15,7 +18,9 @@ export function resolveIngredient(where: string, ingredient: FormulaIngredient):
     const advice = "write either gPerL (a solid) or mlPerL (a liquid)";
     throw new InputError(where, `amount of ${chemical}`, { gPerL, mlPerL }, advice);
   }
-  requireNumber(where, `amount of ${chemical}`, gPerL ?? mlPerL, { above: 0 });
+  const unit = gPerL === undefined ? "mL per litre" : "g per litre";
+  const bounds = { above: 0, max: MOST_PER_LITRE, unit };
+  requireNumber(where, `amount of ${chemical}`, gPerL ?? mlPerL, bounds);
   const found =
     ownFormula === undefined ? chemicalInForm(chemical, form) : ownForm(chemical, ownFormula);
   if (mlPerL !== undefined && found.form.densityGPerMl === undefined) {

@@ -1,4 +1,5 @@
 import { InputError, requireNumber } from "../../input/index.ts";
+import { requireVolumeMl } from "../dilution/require-volume.ts";
 import type { BathFormula } from "./bath-formula.ts";
 import { resolveIngredient } from "./resolve-ingredient.ts";
 
@@ -12,6 +13,8 @@ export interface BatchIngredient {
   readonly unit: "g" | "mL";
   /** Mass of what is weighed or poured, g. */
   readonly massG: number;
+  /** Water of crystallisation that it brings, g. */
+  readonly crystalWaterG: number;
   /** Moles of the compound in it. */
   readonly molesMol: number;
   readonly note: string;
@@ -43,7 +46,7 @@ export interface FormulaBatch {
  */
 export function scaleFormula(formula: BathFormula, volumeMl: number): FormulaBatch {
   const where = "scaleFormula";
-  const volume = requireNumber(where, "volumeMl", volumeMl, { above: 0, unit: "mL" });
+  const volume = requireVolumeMl(where, "volumeMl", volumeMl);
   if (!Array.isArray(formula?.ingredients) || formula.ingredients.length === 0) {
     const advice = "write a formula with at least one ingredient";
     throw new InputError(where, "ingredients", formula?.ingredients, advice);
@@ -55,10 +58,8 @@ export function scaleFormula(formula: BathFormula, volumeMl: number): FormulaBat
   requireNumber(where, "startingTemperatureC", formula.startingTemperatureC, water);
   const scale = volume / 1000;
   const ingredients = formula.ingredients.map((ingredient): BatchIngredient => {
-    const { chemical, form, label, massFraction, molarMassGPerMol } = resolveIngredient(
-      where,
-      ingredient,
-    );
+    const found = resolveIngredient(where, ingredient);
+    const { chemical, form, label, massFraction, molarMassGPerMol } = found;
     const unit = ingredient.gPerL === undefined ? "mL" : "g";
     const amount = (ingredient.gPerL ?? ingredient.mlPerL ?? 0) * scale;
     const massG = unit === "g" ? amount : amount * (form.densityGPerMl ?? 1);
@@ -69,6 +70,7 @@ export function scaleFormula(formula: BathFormula, volumeMl: number): FormulaBat
       amount,
       unit,
       massG,
+      crystalWaterG: massG * (massFraction - found.anhydrousFraction),
       molesMol: (massG * massFraction) / molarMassGPerMol,
       note: ingredient.note ?? "",
     };

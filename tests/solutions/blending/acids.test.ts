@@ -182,6 +182,20 @@ describe("acidToStrength", () => {
     const said = acidToStrength(wanted).cautions.join("\n");
     expect(said).toMatch(/acid into water[\s\S]*flammable/);
   });
+  it("says so where per cent were given as fractions", () => {
+    const wanted = { substance: "acetic acid", totalMl: 1000 };
+    const asFractions = acidToStrength({ ...wanted, strongPercent: 0.995, targetPercent: 0.28 });
+    expect(asFractions.warnings.join()).toContain("0.995 is 0.995 %, not 99.5 %");
+    const asPercent = acidToStrength({ ...wanted, strongPercent: 99.5, targetPercent: 28 });
+    expect(asPercent.warnings).toEqual([]);
+  });
+  it("knows a substance however it is spelled", () => {
+    const wanted = { strongPercent: 96, targetPercent: 10, totalMl: 1000 };
+    const plain = acidToStrength({ ...wanted, substance: "sulfuric acid" });
+    expect(acidToStrength({ ...wanted, substance: "Sulphuric-Acid" })).toMatchObject({
+      strongMl: plain.strongMl,
+    });
+  });
   it("refuses a target outside the two strengths", () => {
     expect(() => acidToStrength({ ...wanted, targetPercent: 99.6 })).toThrow("between");
     expect(() => acidToStrength({ ...wanted, targetPercent: 0 })).toThrow("between");

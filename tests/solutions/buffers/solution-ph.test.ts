@@ -172,6 +172,11 @@ describe("bufferPh", () => {
     }
   });
 
+  it("refuses more than any solution holds", () => {
+    expect(() => bufferPh({ acid: "acetic", acidMolPerL: 1e300, saltMolPerL: 1 })).toThrow(
+      "30 mol",
+    );
+  });
   it("rises with the salt and falls with the acid", () => {
     const at = (acidMolPerL: number, saltMolPerL: number) =>
       bufferPh({ acid: "acetic", acidMolPerL, saltMolPerL }).pH;

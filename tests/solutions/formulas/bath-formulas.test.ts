@@ -136,6 +136,7 @@ describe("solubilityCheck", () => {
 
 describe("formulaMixingSheet", () => {
   const developer = bathFormula("metol-hydroquinone-borax-developer");
+  const plain = bathFormula("plain-fixer");
 
   it("rounds to the balance and says by how much", () => {
     const sheet = formulaMixingSheet(developer, { volumeMl: 330, balanceDivisionG: 0.5 });
@@ -164,6 +165,22 @@ describe("formulaMixingSheet", () => {
     expect(cost?.unpriced).toEqual(["hydroquinone", "borax, decahydrate"]);
   });
 
+  it("asks for as much water, crystals or dry: what the crystals bring, the mark takes off", () => {
+    const dry = { chemical: "sodium thiosulfate", form: "anhydrous", gPerL: 152.9 };
+    const wet = { chemical: "sodium thiosulfate", form: "pentahydrate", gPerL: 240 };
+    const lastWater = (ingredient: typeof dry) =>
+      formulaMixingSheet({ ...plain, ingredients: [ingredient] }, { volumeMl: 1000 }).steps.at(-1)
+        ?.amount ?? 0;
+    // 240 g of crystals bring 87 g of water.
+    expect(lastWater(dry) - lastWater(wet)).toBeCloseTo(87, -1);
+    // A litre of 240 g/L weighs 1.121 kg (density of 13.64 % by mass), so 881 mL of it is poured water.
+    expect(700 + lastWater(wet)).toBeCloseTo(881, -1);
+  });
+  it("refuses a batch or an amount that no vessel holds", () => {
+    expect(() => scaleFormula(plain, 1e300)).toThrow("at most");
+    const heap = { ...plain, ingredients: [{ chemical: "borax", gPerL: 1e6 }] };
+    expect(() => scaleFormula(heap, 1000)).toThrow("at most 5000 g per litre");
+  });
   it("prints", () => {
     const text = mixingSheetText(formulaMixingSheet(developer, { volumeMl: 1000 }));
     expect(text).toContain("Makes 1 L");
