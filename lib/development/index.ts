@@ -33,15 +33,15 @@ export {
   processRecipe,
   processRecipes,
   type RecipeStep,
+  type SessionProcess,
 } from "./session/process-recipe.ts";
+export type { DeveloperPart, SessionDeveloper } from "./session/session-developer.ts";
+export type { SessionHandling } from "./session/session-handling.ts";
 export { sessionLines } from "./session/session-lines.ts";
 export type {
   RinseWater,
   SessionBottle,
-  SessionDeveloper,
   SessionFilm,
-  SessionHandling,
-  SessionProcess,
   SessionRequest,
   SessionTemperatures,
   SessionWash,

@@ -8,6 +8,7 @@ export { contrastTimeFigure } from "./contrast-time-figure.ts";
 export { type ControlChartOptions, controlChartFigure } from "./control-chart.ts";
 export { controlExplorer } from "./control-explorer.ts";
 export { cusumFigure } from "./cusum-figure.ts";
+export type { DayTableOptions } from "./day-table.ts";
 export { densityFigure } from "./density-figure.ts";
 export { driftFigure } from "./drift-figure.ts";
 export { ewmaFigure } from "./ewma-figure.ts";
@@ -26,7 +27,9 @@ export { hydrometerFigure } from "./hydrometer-figure.ts";
 export { individualsFigure } from "./individuals-figure.ts";
 export { mixingCostTable, mixingSheetTable } from "./mixing-sheet-table.ts";
 export { type NearestLimit, nearestLimit } from "./nearest-limit.ts";
+export { productionTable } from "./production-table.ts";
 export { proportionChartFigure } from "./proportion-chart-figure.ts";
+export { pumpTable } from "./pump-table.ts";
 export { remakeReasonsFigure } from "./remake-reasons-figure.ts";
 export { runLengthDistributionFigure } from "./run-length-distribution-figure.ts";
 export { type RunLengthCurve, runLengthFigure } from "./run-length-figure.ts";
@@ -37,14 +40,22 @@ export {
   sessionDevelopmentTable,
 } from "./session-tables.ts";
 export { sessionTimeline } from "./session-timeline.ts";
+export { signalTable } from "./signal-table.ts";
 export { stockFigure } from "./stock-figure.ts";
 export { strengthIntervalFigure } from "./strength-interval-figure.ts";
+export {
+  latestStripFigure,
+  type StripFigureOptions,
+  stripChart,
+  stripExplorer,
+} from "./strip-figures.ts";
 export { type Table, type TableColumn, table } from "./table.ts";
+export { temperatureTable } from "./temperature-table.ts";
 export { type FigureChannel, figureWidth, palette } from "./theme.ts";
 export { todayFigure } from "./today-figure.ts";
 export { trendFigure } from "./trend-figure.ts";
 export { uncertaintyBudgetTable } from "./uncertainty-budget-table.ts";
 export { type NamedBudget, uncertaintyShareFigure } from "./uncertainty-share-figure.ts";
-export { attentionTable, changeTable, signalTable } from "./verdict-tables.ts";
+export { attentionTable, changeTable } from "./verdict-tables.ts";
 export { verdictLines, verdictMarkdown } from "./verdict-words.ts";
 export { washResidualFigure } from "./wash-residual.ts";

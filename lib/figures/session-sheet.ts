@@ -44,7 +44,8 @@ export function sessionSheet(session: Session): Table {
     };
     if (bath !== "developer") return [row];
     const out = perBatch(steps, (step) => ({ ...step.actions.at(-1), after: "" }));
-    return [row, { step: "POUR DEVELOPER OUT", temperatureC: null, volume: null, ...out }];
+    const step = first?.dark ? "LIFT OUT OF DEVELOPER" : "POUR DEVELOPER OUT";
+    return [row, { step, temperatureC: null, volume: null, ...out }];
   });
   const columns: TableColumn[] = [
     { field: "step", heading: "Step" },

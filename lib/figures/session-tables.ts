@@ -21,7 +21,9 @@ export function sessionBatchTable(session: Session): Table {
     films: batch.films.join(", "),
     developer: `${batch.developer} ${batch.dilution}`,
     volumeMl: batch.volumeMl,
-    stockMl: batch.stockMl,
+    stock: (batch.parts.length > 1 ? batch.parts : [{ volumeMl: batch.stockMl }])
+      .map((part) => part.volumeMl.toFixed(1))
+      .join(" + "),
     waterMl: batch.waterMl,
     develop: batch.development && formatMinutes(batch.development.timeS / 60),
     fix: batch.fixS === null ? null : formatMinutes(batch.fixS / 60),
@@ -34,7 +36,7 @@ export function sessionBatchTable(session: Session): Table {
       { field: "films", heading: "Films" },
       { field: "developer", heading: "Developer" },
       { field: "volumeMl", heading: "Fill", unit: "mL", digits: 0 },
-      { field: "stockMl", heading: "Stock", unit: "mL", digits: 1 },
+      { field: "stock", heading: "Stock", unit: "mL", align: "right" },
       { field: "waterMl", heading: "Water", unit: "mL", digits: 1 },
       { field: "develop", heading: "Develop", unit: "min:s", align: "right" },
       { field: "fix", heading: "Fix", unit: "min:s", align: "right" },

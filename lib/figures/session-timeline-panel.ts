@@ -14,7 +14,7 @@ const KINDS = {
   washing: paleBlue,
 } as const;
 
-const WASHES = ["pre-wash", "first wash", "rinse", "wash"];
+const WASH = /(?:^|[ -])wash$|^rinse$/;
 const HANDLING = ["mix", "turn round", "hang"];
 /** Room at the left of the bars for clock and step, and for the step alone, pixels. */
 const NAMES_PX = 176;
@@ -55,6 +55,7 @@ export function batchPanel(
     };
   });
   const developer = steps.find((step) => step.bath === "developer");
+  // The marks count from the tank being full, which the first bout's action stands at.
   const full = developer?.actions[1]?.atS ?? 0;
   const developerRow = rows.find((each) => each.kind === "developer")?.row;
   const ticks = (developer?.agitationMarks ?? []).map((mark) => ({
@@ -103,8 +104,8 @@ export function batchPanel(
 }
 
 function kindOf(step: SessionStep): keyof typeof KINDS {
+  if (step.bath === "developer") return "developer";
   if (step.dark) return "in the dark";
   if (HANDLING.includes(step.bath)) return "handling";
-  if (step.bath === "developer") return "developer";
-  return WASHES.includes(step.bath) ? "washing" : "other baths";
+  return WASH.test(step.bath) ? "washing" : "other baths";
 }

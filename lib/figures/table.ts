@@ -1,5 +1,6 @@
 import { InputError } from "../input/index.ts";
 import { displayedAs } from "./figure.ts";
+import { escapeHtml, tableHtml, tableText } from "./table-markup.ts";
 
 /** One column of a table. */
 export interface TableColumn {
@@ -22,6 +23,18 @@ export interface Table {
   readonly caption: string;
   readonly columns: readonly TableColumn[];
   readonly rows: readonly { readonly [field: string]: unknown }[];
+  /** Sentences below the table. */
+  readonly notes: readonly string[];
+}
+
+/** What a table is made with. */
+export interface TableOptions {
+  readonly columns: readonly TableColumn[];
+  readonly caption: string;
+  /** The sentence that is shown in the table's place if it has no rows. */
+  readonly ifEmpty?: string;
+  /** Sentences to be shown below it. */
+  readonly notes?: readonly string[];
 }
 
 /**
@@ -30,17 +43,16 @@ export interface Table {
  * @param rows plain objects; a value that is missing prints as a dash
  * @param options.columns which fields, in which order, with heading, unit and digits
  * @param options.caption what the table shows; required
+ * @param options.ifEmpty the sentence shown instead of a table without rows
+ * @param options.notes sentences shown below
  * @returns plain JSON-safe object; shows itself as HTML (escaped) and as aligned plain text
  * @throws InputError for a missing caption or columns, or a field that no row has
  *
  * @example
  * table([{ bath: "developer", temperatureC: 37.8 }], { caption: "Baths", columns: [{ field: "bath", heading: "Bath" }] }).kind // => "table"
  */
-export function table<Row extends object>(
-  rows: readonly Row[],
-  options: { readonly columns: readonly TableColumn[]; readonly caption: string },
-): Table {
-  const { columns, caption } = options;
+export function table<Row extends object>(rows: readonly Row[], options: TableOptions): Table {
+  const { columns, caption, ifEmpty, notes = [] } = options;
   if (typeof caption !== "string" || caption.trim() === "") {
     throw new InputError("table", "caption", caption, "write in words what the table shows");
   }
@@ -54,84 +66,13 @@ export function table<Row extends object>(
     throw new InputError("table", "columns.field", field, advice);
   }
   const plainRows = rows.map((row) => ({ ...row }) as { readonly [field: string]: unknown });
-  const result: Table = { kind: "table", caption, columns, rows: plainRows };
-  return displayedAs(result, { "text/html": toHtml(result), "text/plain": toText(result) });
-}
-
-function cellText(column: TableColumn, value: unknown): string {
-  if (value === undefined || value === null || value === "") return "–";
-  if (typeof value === "boolean") return value ? "yes" : "no";
-  if (typeof value !== "number") return String(value);
-  if (!Number.isFinite(value)) return "–";
-  const digits =
-    column.digits === undefined ? String(Math.abs(value)) : Math.abs(value).toFixed(column.digits);
-  const zero = Number(digits) === 0;
-  const sign = value < 0 && !zero ? "−" : column.signed && !zero ? "+" : "";
-  return `${sign}${digits}`;
-}
-
-function heading(column: TableColumn): string {
-  return column.unit === undefined ? column.heading : `${column.heading} (${column.unit})`;
-}
-
-function alignment(column: TableColumn, rows: Table["rows"]): "left" | "right" {
-  if (column.align !== undefined) return column.align;
-  const values = rows
-    .map((row) => row[column.field])
-    .filter((value) => value !== undefined && value !== null);
-  return values.length > 0 && values.every((value) => typeof value === "number") ? "right" : "left";
-}
-
-function toHtml({ caption, columns, rows }: Table): string {
-  const styles = columns.map((column) => `text-align:${alignment(column, rows)}`);
-  const head = columns.map(
-    (column, i) => `<th scope="col" style="${styles[i]}">${escapeHtml(heading(column))}</th>`,
-  );
-  const body = rows.map((row) => {
-    const cells = columns.map((column, i) => {
-      const text = escapeHtml(cellText(column, row[column.field]));
-      const style = `style="${styles[i]};font-variant-numeric:tabular-nums"`;
-      return i === 0 && alignment(column, rows) === "left"
-        ? `<th scope="row" style="text-align:left;font-weight:normal">${text}</th>`
-        : `<td ${style}>${text}</td>`;
-    });
-    return `<tr>${cells.join("")}</tr>`;
+  const result: Table = { kind: "table", caption, columns, rows: plainRows, notes };
+  const below = notes.map((note) => `<p>${escapeHtml(note)}</p>`);
+  const empty = rows.length === 0 && ifEmpty !== undefined;
+  const html = empty ? `<p>${escapeHtml(ifEmpty)}</p>` : tableHtml(result);
+  const text = empty ? ifEmpty : tableText(result);
+  return displayedAs(result, {
+    "text/html": [html, ...below].join("\n"),
+    "text/plain": [text, ...notes].join("\n\n"),
   });
-  return [
-    "<table>",
-    `<caption>${escapeHtml(caption)}</caption>`,
-    `<thead><tr>${head.join("")}</tr></thead>`,
-    `<tbody>${body.join("\n")}</tbody>`,
-    "</table>",
-  ].join("\n");
-}
-
-function toText({ caption, columns, rows }: Table): string {
-  const cells = [
-    columns.map(heading),
-    ...rows.map((row) => columns.map((column) => cellText(column, row[column.field]))),
-  ];
-  const widths = columns.map((_, i) =>
-    Math.max(...cells.map((line) => [...(line[i] ?? "")].length)),
-  );
-  const lines = cells.map((line) =>
-    line
-      .map((text, i) => {
-        const column = columns[i];
-        const space = " ".repeat((widths[i] ?? 0) - [...text].length);
-        return column && alignment(column, rows) === "right" ? space + text : text + space;
-      })
-      .join("  ")
-      .trimEnd(),
-  );
-  const rule = widths.map((width) => "-".repeat(width)).join("  ");
-  return [caption, "", lines[0], rule, ...lines.slice(1)].join("\n");
-}
-
-function escapeHtml(text: string): string {
-  return text
-    .replaceAll("&", "&amp;")
-    .replaceAll("<", "&lt;")
-    .replaceAll(">", "&gt;")
-    .replaceAll('"', "&quot;");
 }

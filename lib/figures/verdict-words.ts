@@ -1,4 +1,4 @@
-import type { MorningCall } from "../control/index.ts";
+import type { MorningCall, ProcessVerdict } from "../control/index.ts";
 
 /**
  * The morning call in lines to be said aloud or printed in a terminal: the lab's verdict with its
@@ -19,8 +19,9 @@ export function verdictLines(call: MorningCall): readonly string[] {
 }
 
 /**
- * The morning call as Markdown for a page: a heading for each process with its verdict, the reason,
- * what to do next, and what else should be known.
+ * The morning call as Markdown for a page: a heading for each process with its verdict, whether customer
+ * work may go in, the reason, what to do next, what else should be known, and where the statistical
+ * limits come from or why there are none.
  *
  * @param call the morning call
  * @returns Markdown text
@@ -30,13 +31,25 @@ export function verdictLines(call: MorningCall): readonly string[] {
  */
 export function verdictMarkdown(call: MorningCall): string {
   return call.processes
-    .flatMap(({ name, verdict, reason, next, notes }) => [
-      `### ${name}: ${verdict}`,
-      `${sentence(reason)}`,
-      `**Next:** ${next}`,
-      ...notes.map(sentence),
+    .flatMap((one) => [
+      `### ${one.name}: ${one.verdict}`,
+      `**${workWords(one)}** ${sentence(one.reason)}`,
+      `**Next:** ${one.next}`,
+      ...one.notes.map(sentence),
+      baseWords(one),
     ])
     .join("\n\n");
+}
+
+function workWords({ verdict, workMayRun }: ProcessVerdict): string {
+  if (workMayRun) return "Customer work may run.";
+  return verdict === "hold" ? "No customer work." : "Customer work waits.";
+}
+
+function baseWords({ statisticalBase: { charts, reason } }: ProcessVerdict): string {
+  return charts === null
+    ? `No statistical limits: ${reason}. Only the process's limits were asked.`
+    : `Statistical limits from ${reason}.`;
 }
 
 function sentence(text: string): string {

@@ -113,7 +113,7 @@ describe("sessionSheet", () => {
 describe("the tables of batches, development and bottles", () => {
   it("show what to measure, and why a batch does not run", () => {
     expect(sessionBatchTable(session).rows[0]).toMatchObject({
-      stockMl: 290,
+      stock: "290.0",
       waterMl: 290,
       runs: "yes",
     });

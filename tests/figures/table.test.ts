@@ -56,4 +56,15 @@ describe("table", () => {
     const one = table([{ a: true }], { columns: [{ field: "a", heading: "A" }], caption: "One" });
     expect(shown(one)["text/plain"]).toBe("One\n\nA\n---\nyes");
   });
+
+  it("shows a sentence in the place of a table without rows, and notes below", () => {
+    const columns = [{ field: "bath", heading: "Bath" }];
+    const shown = (value: object) =>
+      (value as Record<symbol, () => Record<string, string>>)[Symbol.for("Jupyter.display")]?.();
+    const empty = table([], { caption: "Baths", columns, ifEmpty: "No <bath>.", notes: ["So?"] });
+    expect(shown(empty)?.["text/html"]).toBe("<p>No &lt;bath&gt;.</p>\n<p>So?</p>");
+    expect(shown(empty)?.["text/plain"]).toBe("No <bath>.\n\nSo?");
+    const full = table([{ bath: "a" }], { caption: "Baths", columns, ifEmpty: "No bath." });
+    expect(shown(full)?.["text/plain"]).not.toContain("No bath.");
+  });
 });

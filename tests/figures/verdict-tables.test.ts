@@ -25,6 +25,13 @@ const call = morningCall({
   charts: { basePeriod },
 });
 
+const plain = (value: unknown): string => {
+  const display = (value as Record<symbol, () => Record<string, string>>)[
+    Symbol.for("Jupyter.display")
+  ];
+  return display?.()["text/plain"] ?? "";
+};
+
 describe("attentionTable", () => {
   it("lists what is not run, with reason, and counts it in the caption", () => {
     const { rows, caption } = attentionTable(verdict);
@@ -37,6 +44,16 @@ describe("attentionTable", () => {
 
   it("has no rows on a calm morning", () => {
     expect(attentionTable(processVerdict(calm)).rows).toEqual([]);
+    expect(plain(attentionTable(processVerdict(calm)))).toBe(
+      "Colour-paper process: none of the 13 parameters and colours asks for attention.",
+    );
+    expect(plain(attentionTable(processVerdict(paperLab([]))))).toMatch(/no strip of this process/);
+  });
+
+  it("prints deviations to the decimals the strips were read to", () => {
+    expect(plain(attentionTable(verdict))).toMatch(/LD \(speed\) red +\+0\.09 /);
+    const fine = processVerdict(paperLab([0, 0.091]));
+    expect(plain(attentionTable(fine))).toMatch(/LD \(speed\) red +\+0\.091 /);
   });
 });
 
@@ -45,8 +62,25 @@ describe("signalTable", () => {
     const { rows } = signalTable(verdict, drifting.strips);
     const red = rows.find(({ subject }) => subject === "LD (speed) red");
     expect(red?.rules).toMatch(/^Western Electric 1/);
-    expect(red?.since).toMatch(/^2026-03-\d\d 08:00$/);
+    expect(red?.others).toContain("EWMA, CUSUM");
     expect(signalTable(processVerdict(calm), calm.strips).rows).toEqual([]);
+  });
+
+  it("tells a signal that has stood for a while once, with its first strip and a count", () => {
+    const { rows } = signalTable(verdict, drifting.strips);
+    const red = rows.find(({ subject }) => subject === "LD (speed) red");
+    expect([red?.since, red?.strips]).toEqual(["2026-03-25 08:00", 3]);
+  });
+
+  it("is a sentence where nothing signals, and says why where there are no limits", () => {
+    expect(plain(signalTable(processVerdict(calm), calm.strips))).toBe(
+      "Colour-paper process: no statistical limits, so no signals (no base period was given).",
+    );
+    const quiet = paperLab(Array.from({ length: 26 }, (_, i) => 0.01 * (i % 3)));
+    const verdictOfQuiet = processVerdict(quiet, { charts: { basePeriod } });
+    expect(plain(signalTable(verdictOfQuiet, quiet.strips))).toBe(
+      "Colour-paper process: no statistical signal stands on the latest strip.",
+    );
   });
 });
 
@@ -57,6 +91,7 @@ describe("changeTable", () => {
     expect(rows[0]?.percent).toBeGreaterThanOrEqual(Number(rows[1]?.percent));
     expect(caption).toContain("what changed since the last good day, 2026-03-");
     expect(changeTable(processVerdict(paperLab([0]))).caption).toContain("no good day");
+    expect(plain(changeTable(processVerdict(paperLab([0]))))).toMatch(/nothing to compare with/);
   });
 });
 
@@ -67,8 +102,24 @@ describe("verdictLines and verdictMarkdown", () => {
     expect(lines).toHaveLength(2);
     expect(lines[1]).toContain(call.processes[0]?.next ?? "missing");
     expect(verdictMarkdown(call)).toMatch(
-      /^### Colour-paper process: act\n\n.+\.\n\n\*\*Next:\*\* /,
+      /^### Colour-paper process: act\n\n\*\*Customer work may run\.\*\* .+\.\n\n\*\*Next:\*\* /,
     );
+  });
+
+  it("say in as many words whether customer work may run, waits or stops", () => {
+    const words = (off: readonly number[]) =>
+      verdictMarkdown(morningCall({ ...paperLab(off), specifications: [calm.specification] }));
+    expect(words([0])).toContain("**Customer work may run.**");
+    expect(words([0, 0.12])).toContain("**Customer work waits.**");
+    expect(words([0.12, 0.12])).toContain("**No customer work.**");
+  });
+
+  it("say where the statistical limits come from, or why there are none", () => {
+    expect(verdictMarkdown(call)).toContain(
+      "Statistical limits from the base period 2026-03-01 to 2026-03-24.",
+    );
+    const few = morningCall({ ...calm, specifications: [calm.specification], charts: {} });
+    expect(verdictMarkdown(few)).toMatch(/No statistical limits: 3 strips on 3 days .* 17 more\./);
   });
 });
 

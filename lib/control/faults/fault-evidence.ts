@@ -30,7 +30,7 @@ export interface FaultEvidenceInput extends StripHistory {
   readonly basePeriod: BasePeriod;
   /** Strips of the base period with a known cause, by local date or time. */
   readonly exclude?: readonly string[];
-  /** Strips looked at, the latest of the process. Default 12. */
+  /** Strips looked at, the latest of the process. Default 24. */
   readonly lastStrips?: number;
   /**
    * Variance by which the mean of an orderly process wanders from the base period to now, as a share
@@ -47,7 +47,7 @@ export interface FaultEvidenceInput extends StripHistory {
  * out altogether; an earlier strip that lacks another is left out of the window.
  *
  * @param input strips with batches and specification (as `seriesOfStrips`), the base period (at least
- * 5 strips, 20 wanted), how many of the last strips to look at (1 to 60, default 12)
+ * 5 strips, 20 wanted), how many of the last strips to look at (1 to 60, default 24)
  * @returns deviations and noise in density, JSON-safe
  * @throws InputError for a base period with too few whole strips, no strip outside it, a reading that
  * never varies, and as `seriesOfStrips`
@@ -67,7 +67,7 @@ export interface FaultEvidenceInput extends StripHistory {
  */
 export function faultEvidence(input: FaultEvidenceInput): FaultEvidence {
   const where = "faultEvidence";
-  const last = requireNumber(where, "lastStrips", input.lastStrips ?? 12, {
+  const last = requireNumber(where, "lastStrips", input.lastStrips ?? 24, {
     min: 1,
     max: 60,
     whole: true,

@@ -1,3 +1,4 @@
+export { type AfterCheck, afterCheck, type CheckMade } from "./after-check.ts";
 export { faultById } from "./fault-by-id.ts";
 export { type FaultCheck, faultChecks } from "./fault-check.ts";
 export type { FaultComponent } from "./fault-component.ts";

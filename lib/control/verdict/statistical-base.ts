@@ -19,7 +19,7 @@ export function statisticalBase(
 function periodWords({ basePeriod, exclude = [] }: ChartChoices): string {
   const period =
     "from" in basePeriod
-      ? `base period ${basePeriod.from} to ${basePeriod.to}`
-      : `base period from row ${basePeriod.firstRow} to row ${basePeriod.lastRow}`;
+      ? `the base period ${basePeriod.from} to ${basePeriod.to}`
+      : `the base period from row ${basePeriod.firstRow} to row ${basePeriod.lastRow}`;
   return exclude.length === 0 ? period : `${period}, without ${exclude.join(", ")}`;
 }

@@ -13,9 +13,9 @@ export function checkedReadings(
     const advice = `write at least ${least} readings { timeMin, contrastIndex } (two make a curve without error: contrastFromTwoTimes)`;
     throw new InputError(where, "rows", count, advice);
   }
-  const rows = given.map((row, i) => ({
-    timeMin: requireNumber(where, `rows[${i}].timeMin`, row.timeMin, { above: 0, unit: "min" }),
-    contrastIndex: requireNumber(where, `rows[${i}].contrastIndex`, row.contrastIndex, {
+  const rows = given.map((row: ContrastReading | null, i) => ({
+    timeMin: requireNumber(where, `rows[${i}].timeMin`, row?.timeMin, { above: 0, unit: "min" }),
+    contrastIndex: requireNumber(where, `rows[${i}].contrastIndex`, row?.contrastIndex, {
       above: 0,
       max: 10,
     }),

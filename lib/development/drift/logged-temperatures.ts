@@ -36,9 +36,9 @@ export function loggedTemperatures(readings: readonly TemperatureReading[]): Log
       "write at least two readings { timeMin, temperatureC }; for a bath that keeps its temperature use constantTemperature";
     throw new InputError(where, "readings", count, advice);
   }
-  const checked = readings.map((each, i) => ({
-    timeMin: requireNumber(where, `readings[${i}].timeMin`, each.timeMin, { unit: "min" }),
-    temperatureC: requireBathTemperature(where, `readings[${i}].temperatureC`, each.temperatureC),
+  const checked = readings.map((each: TemperatureReading | null, i) => ({
+    timeMin: requireNumber(where, `readings[${i}].timeMin`, each?.timeMin, { unit: "min" }),
+    temperatureC: requireBathTemperature(where, `readings[${i}].temperatureC`, each?.temperatureC),
   }));
   for (const [i, each] of checked.entries()) {
     const before = checked[i - 1];

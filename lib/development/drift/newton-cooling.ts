@@ -71,12 +71,18 @@ export function newtonCooling(input: {
 export const ENDLESS_MIN = 1e9;
 
 /** Lets a room or water-bath temperature in. */
-export function requireSurroundings(where: string, argument: string, value: unknown): number {
-  const hint = typeof value === "number" && value > 60 ? fahrenheitHint(value, -20, 60) : undefined;
+export function requireSurroundings(
+  where: string,
+  argument: string,
+  value: unknown,
+  maxC = 60,
+): number {
+  const meant =
+    typeof value === "number" && value > maxC ? fahrenheitHint(value, -20, 60) : undefined;
   return requireNumber(where, argument, value, {
     min: -20,
-    max: 60,
+    max: maxC,
     unit: "°C",
-    ...(hint === undefined ? {} : { hint }),
+    ...(meant === undefined ? {} : { hint: meant }),
   });
 }

@@ -47,9 +47,13 @@ export function requireBathTemperature(
   });
 }
 
+/** From here on a number is likelier to be a bath in °F than in °C. */
+const LIKELY_FAHRENHEIT = 45;
+
 function bathHint(value: unknown, limits: BathTemperatureLimits): { readonly hint?: string } {
   if (typeof value !== "number" || !(value > limits.maxC)) return {};
   const soft = "a bath hotter than that softens the emulsion";
-  const meant = fahrenheitHint(value, limits.minC, limits.maxC);
+  const { minC, maxC } = bathTemperatureLimits;
+  const meant = value > LIKELY_FAHRENHEIT ? fahrenheitHint(value, minC, maxC) : undefined;
   return { hint: meant === undefined ? soft : `${meant}; as °C, ${soft}` };
 }

@@ -66,7 +66,7 @@ export function evenDevelopmentWarnings(
     throw new InputError(
       where,
       argument,
-      timeMin,
+      Number(timeMin.toPrecision(4)),
       `write values that lead to at least ${shown(limits.refuseBelowMin)} min: shorter development by "${handling}" is not even; use a cooler bath, a weaker dilution, or limits of your own in evenDevelopment`,
     );
   }

@@ -93,9 +93,9 @@ export function checkedTimeTable(
     const advice = "write at least two rows { temperatureC, timeMin } of different temperature";
     throw new InputError(where, "rows", given, advice);
   }
-  const rows = given.map((row, i) => ({
-    temperatureC: requireBathTemperature(where, `rows[${i}].temperatureC`, row.temperatureC),
-    timeMin: requireNumber(where, `rows[${i}].timeMin`, row.timeMin, { above: 0, unit: "min" }),
+  const rows = given.map((row: TimeTemperatureRow | null, i) => ({
+    temperatureC: requireBathTemperature(where, `rows[${i}].temperatureC`, row?.temperatureC),
+    timeMin: requireNumber(where, `rows[${i}].timeMin`, row?.timeMin, { above: 0, unit: "min" }),
   }));
   rows.sort((a, b) => a.temperatureC - b.temperatureC);
   for (const [i, row] of rows.entries()) {

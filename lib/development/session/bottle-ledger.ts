@@ -48,17 +48,19 @@ export function filmsOf({ batch }: TimedBatch): number {
 }
 
 function bottlesOf(session: ReadSession): readonly Bottle[] {
-  const developers = session.developers.map(({ given }) => ({
-    name: given.name,
-    beforeMl: given.bottleMl,
-    oneShot: given.use === "one-shot",
-    filmsDone: given.filmsDone ?? 0,
-    capacityFilmsPerL: given.capacityFilmsPerL,
-    takes: ({ batch }: TimedBatch) => {
-      if (batch.films[0]?.developer?.given.name !== given.name) return 0;
-      return given.use === "one-shot" ? batch.stockMl : carriedOutMl(batch);
-    },
-  }));
+  const developers = session.developers.flatMap(({ given, parts }) =>
+    parts.map(({ name, bottleMl, share }) => ({
+      name,
+      beforeMl: bottleMl,
+      oneShot: given.use === "one-shot",
+      filmsDone: given.filmsDone ?? 0,
+      capacityFilmsPerL: given.capacityFilmsPerL,
+      takes: ({ batch }: TimedBatch) => {
+        if (batch.films[0]?.developer?.given.name !== given.name) return 0;
+        return given.use === "one-shot" ? batch.volumeMl * share : carriedOutMl(batch);
+      },
+    })),
+  );
   const others = session.bottles.map((bottle) => ({
     name: bottle.bath,
     beforeMl: bottle.volumeMl,

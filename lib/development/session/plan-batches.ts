@@ -64,40 +64,74 @@ export function shareStock(
   batches: readonly PlannedBatch[],
   session: ReadSession,
 ): readonly PlannedBatch[] {
-  const left = new Map<string, number>();
+  const used = new Map<string, number>();
+  const left = (source: StockSource) => source.bottleMl - (used.get(source.name) ?? 0);
   return batches.flatMap((batch) => {
-    const source = sourceOf(batch, session);
-    if (source === undefined) return [batch];
-    const available = left.get(source.name) ?? source.bottleMl;
-    const run = largestThatRuns(batch, available, session);
-    const remaining = Math.max(0, available - (source.oneShot ? (run?.stockMl ?? 0) : 0));
-    left.set(source.name, remaining);
+    const run = largestThatRuns(batch, session, left);
+    for (const source of run === undefined ? [] : sourcesOf(run, session)) {
+      if (!source.oneShot) continue;
+      used.set(source.name, (used.get(source.name) ?? 0) + source.neededMl);
+    }
     if (run?.films.length === batch.films.length) return [run];
     const whole = repack(batch.films.slice(run?.films.length ?? 0), session);
-    const whyNot = `${source.name}: ${Math.floor(remaining)} mL are left and ${Math.ceil(whole.stockMl)} mL are needed`;
+    const whyNot = sourcesOf(whole, session)
+      .filter((source) => source.neededMl > left(source) + HAIR_ML)
+      .map(
+        (source) =>
+          `${source.name}: ${Math.floor(Math.max(0, left(source)))} mL are left and ${Math.ceil(source.neededMl - HAIR_ML)} mL are needed`,
+      )
+      .join("; ");
     return [...(run ? [run] : []), { ...whole, runs: false, whyNot }];
   });
 }
 
-/** The bottle a batch's developer comes out of, if one was given. */
-export function sourceOf(batch: PlannedBatch, { bottles }: ReadSession) {
-  const given = batch.films[0]?.developer?.given;
-  if (given) return { ...given, oneShot: given.use === "one-shot" };
-  const bottle = bottles.find((each) => each.bath === "developer");
-  if (bottle === undefined) return undefined;
-  return {
-    ...bottle,
-    name: "developer",
-    bottleMl: bottle.volumeMl,
-    oneShot: bottle.oneShot ?? false,
-  };
+/** A bottle that a batch's developer comes out of, and what the batch takes. */
+export interface StockSource {
+  readonly name: string;
+  readonly bottleMl: number;
+  readonly neededMl: number;
+  /** Poured away afterwards, so that the next batch needs as much again. */
+  readonly oneShot: boolean;
 }
 
-function largestThatRuns(batch: PlannedBatch, availableMl: number, session: ReadSession) {
+/** Sums of volumes that were meant to be equal. */
+const HAIR_ML = 1e-9;
+
+/** The bottles a batch's developer comes out of, as far as they were given. */
+export function sourcesOf(
+  { films, volumeMl }: PlannedBatch,
+  { bottles }: ReadSession,
+): readonly StockSource[] {
+  const developer = films[0]?.developer;
+  if (developer) {
+    const oneShot = developer.given.use === "one-shot";
+    return developer.parts.map(({ name, bottleMl, share }) => ({
+      name,
+      bottleMl,
+      neededMl: volumeMl * share,
+      oneShot,
+    }));
+  }
+  return bottles
+    .filter((each) => each.bath === "developer")
+    .map(({ volumeMl: bottleMl, oneShot }) => ({
+      name: "developer",
+      bottleMl,
+      neededMl: volumeMl,
+      oneShot: oneShot ?? false,
+    }));
+}
+
+function largestThatRuns(
+  batch: PlannedBatch,
+  session: ReadSession,
+  left: (source: StockSource) => number,
+): PlannedBatch | undefined {
   for (let films = batch.films.length; films > 0; films--) {
     const fewer =
       films === batch.films.length ? batch : repack(batch.films.slice(0, films), session);
-    if (fewer.stockMl <= availableMl + 1e-9) return fewer;
+    const sources = sourcesOf(fewer, session);
+    if (sources.every((source) => source.neededMl <= left(source) + HAIR_ML)) return fewer;
   }
   return undefined;
 }

@@ -60,6 +60,7 @@ export function planColourDevelopment(
     effectiveTemperatureC: meanC,
     errorIfUncorrectedPercent: 0,
     errorWithoutDriftPercent: 0,
+    timePerHalfDegreeS: null,
     spanS: null,
     modelDescription:
       "fixed time: the layers of a colour film do not keep step at another temperature",

@@ -2,10 +2,15 @@ import { developUntil } from "../drift/develop-until.ts";
 import { newtonCooling } from "../drift/newton-cooling.ts";
 import { publishedFactorSpan } from "../rate/default-rate-model.ts";
 import { factorPerTenDegreesModel } from "../rate/factor-per-ten-degrees-model.ts";
+import { type RateModel, requireWithinReach } from "../rate/rate-model.ts";
 import type { PlannedBatch } from "./plan-batches.ts";
 import type { ReadDeveloper } from "./read-developers.ts";
 import type { ReadSession } from "./read-session.ts";
 import type { SessionDevelopment } from "./session-result.ts";
+
+const HALF_DEGREE_C = 0.5;
+/** For comparisons only: a time too short to be even is refused where it is planned. */
+const ANY_TIME = { warnBelowMin: 0, refuseBelowMin: 0 };
 
 /** Temperature of a bath poured into a tank, and how it drifts from there. */
 export function courseInTank(batch: PlannedBatch, session: ReadSession, bottleC: number) {
@@ -30,26 +35,33 @@ export function planDevelopment(
 ): SessionDevelopment {
   const { model, referenceTemperatureC, timeIncreasePercentPerFilm } = developer;
   const bottleTemperatureC = session.temperatures.developerC;
-  const course = courseInTank(batch, session, bottleTemperatureC);
+  requireWithinReach("planSession", "temperatures.developerC", bottleTemperatureC, model);
   const givenMin = batch.films[0]?.givenMin ?? 0;
   const reuseFactor = 1 + (timeIncreasePercentPerFilm / 100) * filmsDone;
-  const drainMin = session.handling.pourOutS / 60;
   const target = {
     targetMin: givenMin * reuseFactor,
     targetTemperatureC: referenceTemperatureC,
-    course,
-    drainMin,
+    drainMin: session.handling.pourOutS / 60,
   };
-  const until = developUntil({ ...target, model });
+  const course = courseInTank(batch, session, bottleTemperatureC);
+  const until = developUntil({ ...target, course, model });
   const timeS = Math.round(until.timeMin * 60);
+  const timeWith = (otherModel: RateModel, bottleC: number) => {
+    const other = { course: courseInTank(batch, session, bottleC), model: otherModel };
+    return (
+      developUntil({ ...target, ...other, drainMin: 0, evenDevelopment: ANY_TIME }).timeMin * 60
+    );
+  };
+  // Towards the middle of the model's range, so that the other bath cannot leave its reach.
+  const middleC = (model.range.minC + model.range.maxC) / 2;
+  const step = bottleTemperatureC <= middleC ? HALF_DEGREE_C : -HALF_DEGREE_C;
+  const change = timeWith(model, bottleTemperatureC + step) - until.timeMin * 60;
   const span = publishedFactorSpan;
   const spanS = developer.modelIsDefault
     ? [span.lowest, span.highest].map((factorPerTenDegrees) => {
         const reach = { referenceTemperatureC, refuseBeyondC: 40 };
         const other = factorPerTenDegreesModel({ factorPerTenDegrees, ...reach });
-        const evenDevelopment = { warnBelowMin: 0, refuseBelowMin: 0 };
-        const until = developUntil({ ...target, model: other, evenDevelopment });
-        return Math.round(until.timeMin * 60);
+        return Math.round(timeWith(other, bottleTemperatureC));
       })
     : null;
   const [one = 0, two = 0] = spanS ?? [];
@@ -71,6 +83,7 @@ export function planDevelopment(
     effectiveTemperatureC: until.dose.effectiveTemperatureC,
     errorIfUncorrectedPercent: until.errorIfUncorrectedPercent,
     errorWithoutDriftPercent: until.errorIfStartTemperatureOnlyPercent,
+    timePerHalfDegreeS: Math.round(step > 0 ? change : -change),
     spanS: spanS === null ? null : [Math.min(one, two), Math.max(one, two)],
     modelDescription: model.description,
     assumptions: until.assumptions,

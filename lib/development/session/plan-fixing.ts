@@ -1,7 +1,16 @@
-import { type FixingTime, fixingTime } from "./fixing-time.ts";
+import { type FixerState, type FixingTime, fixingTime } from "./fixing-time.ts";
 import type { PlannedBatch } from "./plan-batches.ts";
 import type { ReadSession } from "./read-session.ts";
+import { requireKnownKeys, requireYesNo } from "./require-shape.ts";
 import { washRules } from "./wash-rules.ts";
+
+const KEYS = [
+  "clearingTimeFreshS",
+  "clearingTimeNowS",
+  "testedAtC",
+  "temperatureC",
+  "modernFilm",
+] satisfies readonly (keyof FixerState)[];
 
 /** Clearing time taken where none was measured, s; common practice, and said. */
 const ASSUMED_CLEARING_S = 60;
@@ -16,6 +25,8 @@ export function planFixing(
   filmsThisSession: number,
 ): FixingTime {
   const given = session.request.fixer ?? { clearingTimeFreshS: ASSUMED_CLEARING_S };
+  requireKnownKeys("planSession", "fixer", given, KEYS);
+  requireYesNo("planSession", "fixer.modernFilm", given.modernFilm);
   const bottle = session.bottles.find((each) => each.bath === "fixer");
   const capacity = ((bottle?.capacityFilmsPerL ?? 0) * (bottle?.volumeMl ?? 0)) / 1000;
   const fresh = given.clearingTimeFreshS;

@@ -14,7 +14,7 @@ import type { SessionRequest } from "./session-request.ts";
 import type { Session, SessionBatch } from "./session-result.ts";
 import { sessionStock } from "./session-stock.ts";
 import { placeSteps } from "./session-timeline.ts";
-import { sessionWarnings } from "./session-warnings.ts";
+import { sessionWarnings, waitingWarnings } from "./session-warnings.ts";
 
 /**
  * Plans an evening at the sink: which films share a tank, what to measure, when to pour in and out,
@@ -54,6 +54,7 @@ export function planSession(request: SessionRequest): Session {
     steps: batchSteps(each, session, i === 0),
   }));
   const { steps, drying, lengthS } = placeSteps(drafts, session.start, session.handling.dryS);
+  const stock = sessionStock(planned, shared, session);
   const end = clockAfter(session.start, lengthS);
   return {
     process: session.recipe.id,
@@ -65,7 +66,7 @@ export function planSession(request: SessionRequest): Session {
     batches: sessionBatches(shared, timed),
     steps,
     drying,
-    stock: sessionStock(planned, shared, session),
+    stock,
     bottles: bottlesLeft(timed, session),
     splits,
     assumptions: sessionAssumptions(
@@ -73,7 +74,7 @@ export function planSession(request: SessionRequest): Session {
       session,
       packed.every((each) => each.proven),
     ),
-    warnings: sessionWarnings(timed, session),
+    warnings: [...waitingWarnings(stock), ...sessionWarnings(timed, session)],
     cautions: sessionCautions,
   };
 }
@@ -127,6 +128,10 @@ function sessionBatches(
       dilution: developer?.ratio.text ?? "working solution",
       volumeMl: batch.volumeMl,
       stockMl: batch.stockMl,
+      parts: (developer?.parts ?? []).map(({ name, share }) => ({
+        name,
+        volumeMl: batch.volumeMl * share,
+      })),
       waterMl: batch.volumeMl - batch.stockMl,
       runs: batch.runs,
       whyNot: batch.whyNot,

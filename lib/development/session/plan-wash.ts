@@ -1,6 +1,7 @@
 import { requireNumber, requireOneOf } from "../../input/index.ts";
 import type { PlannedBatch } from "./plan-batches.ts";
 import type { ReadSession } from "./read-session.ts";
+import { requireKnownKeys, requireYesNo } from "./require-shape.ts";
 import type { SessionWash } from "./session-request.ts";
 import { type FilmWash, type FilmWashResult, washByChanges, washByFlow } from "./wash-film.ts";
 import { washChangesNeeded, washMinutesNeeded } from "./wash-needed.ts";
@@ -14,12 +15,25 @@ export interface PlannedWash {
   readonly result: FilmWashResult;
 }
 
+const KEYS = [
+  "by",
+  "minutesEach",
+  "changes",
+  "flowMlPerMin",
+  "minutes",
+  "aid",
+  "thiosulfateGPerL",
+  "carriedMlPerM2",
+] satisfies readonly (keyof SessionWash)[];
+
 /** Flow where none was given: the tank's volume twice a minute; common practice. */
 const FLOW_TANKS_PER_MIN = 2;
 
 /** Washes until residual thiosulfate is half the limit, and never less than was asked for. */
 export function planWash(batch: PlannedBatch, session: ReadSession): PlannedWash {
   const asked: SessionWash = session.request.wash ?? { by: "changes" };
+  requireKnownKeys("planSession", "wash", asked, KEYS);
+  requireYesNo("planSession", "wash.aid", asked.aid);
   const by = requireOneOf("planSession", "wash.by", asked.by, ["changes", "flow"]);
   const wash: FilmWash = {
     areaM2: batch.films.reduce((sum, film) => sum + film.areaM2, 0),

@@ -1,6 +1,13 @@
 import recipeData from "../../../data/session/recipes.json" with { type: "json" };
 import { requireOneOf } from "../../input/index.ts";
-import type { SessionProcess } from "./session-request.ts";
+import { checkedRecipe } from "./checked-recipe.ts";
+
+/** The kinds of processing that have a recipe of their own here. */
+export type SessionProcess =
+  | "black-and-white negative"
+  | "colour negative"
+  | "colour negative, bleach-fix"
+  | "colour reversal";
 
 /** One bath of a process, with where its figures come from. */
 export interface RecipeStep {
@@ -20,9 +27,11 @@ export interface RecipeStep {
 
 /** The steps of a process run by hand in a closed tank. */
 export interface ProcessRecipe {
-  readonly id: SessionProcess;
+  /** One of `SessionProcess`, or a name of your own. */
+  readonly id: string;
   /** The lid may come off so many seconds into this bath. */
   readonly lightsOn: { readonly bath: string; readonly afterS: number };
+  /** Colour: developer minutes by push, 0 among them; null where the films bring their own time. */
   readonly pushTimesMin: readonly { readonly stops: number; readonly minutes: number }[] | null;
   readonly push: string;
   /** A developer hotter than this is refused, °C. */
@@ -34,10 +43,11 @@ export interface ProcessRecipe {
 }
 
 /**
- * Recipes of the three processes that a home session knows, each figure with its source.
+ * Recipes of the processes that a home session knows, each figure with its source. A kit's leaflet
+ * goes before them: copy a recipe, write the leaflet's steps into it, and give that to `planSession`.
  *
  * @example
- * processRecipes.length // => 3
+ * processRecipes.length // => 4
  *
  * Source: data/session/recipes.json, by step.
  */
@@ -45,19 +55,31 @@ export const processRecipes: readonly ProcessRecipe[] =
   recipeData.processes as readonly ProcessRecipe[];
 
 /**
- * The recipe of a process.
+ * The recipe of a process by name, or one of your own, checked.
  *
- * @param process `"black-and-white negative"`, `"colour negative"` or `"colour reversal"`
+ * A bath named `"wash"`, `"pre-wash"`, `"second wash"` … or `"rinse"` is water and needs no bottle.
+ *
+ * @param process name of one of `processRecipes`, or a recipe: steps with minutes, °C and agitation,
+ *   no bath twice, a `developer` among them
  * @returns steps in order with minutes, temperature, tolerance and source
- * @throws InputError for another word
+ * @throws InputError for another word, or a step that cannot be
  *
  * @example
- * processRecipe("colour negative").steps.find((step) => step.bath === "developer")?.minutes // => 3.25
+ * const kit = processRecipe("colour negative, bleach-fix")
+ * const steps = kit.steps.map((step) => (step.bath === "bleach-fix" ? { ...step, minutes: 8 } : step))
+ * processRecipe({ ...kit, id: "my kit", steps }).steps.find((step) => step.bath === "bleach-fix")?.minutes // => 8
  *
  * Source: data/session/recipes.json, by step.
  */
-export function processRecipe(process: SessionProcess): ProcessRecipe {
+export function processRecipe(process: SessionProcess | ProcessRecipe): ProcessRecipe {
+  const where = "processRecipe";
+  if (typeof process === "object" && process !== null) return checkedRecipe(where, process);
   const ids = processRecipes.map((recipe) => recipe.id);
-  const id = requireOneOf("processRecipe", "process", process, ids);
+  const id = requireOneOf(where, "process", process, ids);
   return processRecipes.find((recipe) => recipe.id === id) as ProcessRecipe;
+}
+
+/** Whether a bath of a recipe is plain water. */
+export function isWaterBath(bath: string): boolean {
+  return /(?:^|[ -])wash$/.test(bath) || bath === "rinse";
 }

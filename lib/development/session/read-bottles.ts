@@ -1,13 +1,22 @@
 import { InputError, requireNumber, requireOneOf } from "../../input/index.ts";
-import type { ProcessRecipe } from "./process-recipe.ts";
+import { isWaterBath, type ProcessRecipe } from "./process-recipe.ts";
 import { requireDate } from "./read-developers.ts";
+import { requireKnownKeys, requireYesNo } from "./require-shape.ts";
 import type { SessionBottle } from "./session-request.ts";
 
-const WATER_BATHS = ["pre-wash", "first wash", "rinse", "wash"];
+const KEYS = [
+  "bath",
+  "volumeMl",
+  "oneShot",
+  "capacityFilmsPerL",
+  "filmsDone",
+  "timeIncreasePercentPerFilm",
+  "expiresOn",
+] satisfies readonly (keyof SessionBottle)[];
 
 /** Baths of a process that come out of a bottle. */
 export function bottledBaths(recipe: ProcessRecipe): readonly string[] {
-  const baths = recipe.steps.map((step) => step.bath).filter((bath) => !WATER_BATHS.includes(bath));
+  const baths = recipe.steps.map((step) => step.bath).filter((bath) => !isWaterBath(bath));
   // A black-and-white developer has a list of its own.
   return recipe.pushTimesMin === null ? baths.filter((bath) => bath !== "developer") : baths;
 }
@@ -31,6 +40,8 @@ export function readBottles(
       throw new InputError(where, `${at}.bath`, bath, "write each bath once, its bottles together");
     }
     seen.add(bath);
+    requireKnownKeys(where, at, bottle, KEYS);
+    requireYesNo(where, `${at}.oneShot`, bottle.oneShot);
     requireNumber(where, `${at}.volumeMl`, bottle.volumeMl, { min: 0, unit: "mL" });
     const { capacityFilmsPerL, filmsDone, timeIncreasePercentPerFilm } = bottle;
     if (capacityFilmsPerL !== undefined) {

@@ -1,14 +1,19 @@
 import { InputError, requireNumber, requireOneOf } from "../../input/index.ts";
-import { parseRatio, type Ratio } from "../../units/index.ts";
+import type { Ratio } from "../../units/index.ts";
 import { requireBathTemperature } from "../rate/bath-temperature.ts";
 import { defaultRateModel } from "../rate/default-rate-model.ts";
 import type { RateModel } from "../rate/rate-model.ts";
-import type { SessionDeveloper, SessionRequest } from "./session-request.ts";
+import { type DeveloperBottle, developerBottles, developerRatio } from "./developer-bottles.ts";
+import { requireKnownKeys } from "./require-shape.ts";
+import type { SessionDeveloper } from "./session-developer.ts";
+import type { SessionRequest } from "./session-request.ts";
 
 /** A developer, checked; the default rate model filled in and marked. */
 export interface ReadDeveloper {
   readonly given: SessionDeveloper;
   readonly ratio: Ratio;
+  /** One bottle, or one for each part. */
+  readonly parts: readonly DeveloperBottle[];
   /** Stock over working solution; 1 for a working solution. */
   readonly stockShare: number;
   readonly referenceTemperatureC: number;
@@ -19,6 +24,25 @@ export interface ReadDeveloper {
 
 /** Longer by so much for each film already developed in a re-used bath; common practice. */
 const TIME_INCREASE_PERCENT = 10;
+
+const OPTIONAL = {
+  capacityFilmsPerL: { above: 0 },
+  filmsDone: { min: 0 },
+  timeIncreasePercentPerFilm: { min: 0, max: 100, unit: "%" },
+} as const;
+
+const KEYS = [
+  "name",
+  "dilution",
+  "use",
+  "bottleMl",
+  "minimumStockMlPerFilm",
+  "parts",
+  "referenceTemperatureC",
+  "rateModel",
+  "expiresOn",
+  ...(Object.keys(OPTIONAL) as (keyof typeof OPTIONAL)[]),
+] satisfies readonly (keyof SessionDeveloper)[];
 
 /** Checks the developers of a session. */
 export function readDevelopers(
@@ -51,26 +75,21 @@ export function readDevelopers(
 }
 
 function readDeveloper(where: string, at: string, given: SessionDeveloper): ReadDeveloper {
-  const ratio = parseRatio(given.dilution);
+  requireKnownKeys(where, at, given, KEYS);
   const use = requireOneOf(where, `${at}.use`, given.use, ["one-shot", "re-used"]);
-  requireNumber(where, `${at}.bottleMl`, given.bottleMl, { min: 0, unit: "mL" });
-  const optional = {
-    minimumStockMlPerFilm: { min: 0, unit: "mL" },
-    capacityFilmsPerL: { above: 0 },
-    filmsDone: { min: 0 },
-    timeIncreasePercentPerFilm: { min: 0, max: 100, unit: "%" },
-  } as const;
-  for (const key of Object.keys(optional) as (keyof typeof optional)[]) {
-    if (given[key] !== undefined) requireNumber(where, `${at}.${key}`, given[key], optional[key]);
+  for (const key of Object.keys(OPTIONAL) as (keyof typeof OPTIONAL)[]) {
+    if (given[key] !== undefined) requireNumber(where, `${at}.${key}`, given[key], OPTIONAL[key]);
   }
   requireDate(where, `${at}.expiresOn`, given.expiresOn);
+  const ratio = developerRatio(where, at, given);
+  const parts = developerBottles(where, at, given, ratio);
   const reference = given.referenceTemperatureC ?? given.rateModel?.referenceTemperatureC ?? 20;
   requireBathTemperature(where, `${at}.referenceTemperatureC`, reference);
-  const concentrate = ratio.concentrateParts.reduce((sum, part) => sum + part, 0);
   return {
     given,
     ratio,
-    stockShare: use === "re-used" ? 1 : concentrate / ratio.totalParts,
+    parts,
+    stockShare: parts.reduce((sum, part) => sum + part.share, 0),
     referenceTemperatureC: reference,
     model: given.rateModel ?? defaultRateModel({ referenceTemperatureC: reference }),
     modelIsDefault: given.rateModel === undefined,

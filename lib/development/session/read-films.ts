@@ -1,9 +1,22 @@
 import { InputError, requireNumber, requireOneOf } from "../../input/index.ts";
+import { formatMinutes, parseMinutes } from "../../units/index.ts";
 import type { DevelopingTank } from "./developing-tank.ts";
 import { type FilmNeed, filmNeed } from "./film-need.ts";
 import type { ProcessRecipe } from "./process-recipe.ts";
 import type { ReadDeveloper } from "./read-developers.ts";
+import { requireKnownKeys, requireYesNo } from "./require-shape.ts";
 import type { SessionFilm } from "./session-request.ts";
+
+const KEYS = [
+  "name",
+  "format",
+  "boxSpeed",
+  "exposureIndex",
+  "developmentTimeMin",
+  "developer",
+  "pushStops",
+  "modernFilm",
+] satisfies readonly (keyof SessionFilm)[];
 
 /** A film with what it asks of tank and developer. */
 export interface ReadFilm extends FilmNeed {
@@ -41,11 +54,13 @@ export function readFilms(
       throw new InputError(where, `${at}.name`, film.name, "write a different name for each film");
     }
     names.add(film.name);
+    requireKnownKeys(where, at, film, KEYS);
+    requireYesNo(where, `${at}.modernFilm`, film.modernFilm);
     for (const key of ["boxSpeed", "exposureIndex"] as const) {
       const bounds = { above: 0, hint: "an ISO arithmetic speed such as 400" };
       if (film[key] !== undefined) requireNumber(where, `${at}.${key}`, film[key], bounds);
     }
-    const need = filmNeed(where, film.format, session.tank);
+    const need = filmNeed(where, `${at}.format`, film.format, session.tank);
     return { film, ...need, ...development(where, at, film, need, session) };
   });
 }
@@ -74,13 +89,22 @@ function development(
     above: 0,
     max: 600,
     unit: "min",
-    hint: "the time for this film, exposure index, developer and dilution at the reference temperature",
+    hint: timeHint(film.developmentTimeMin),
   });
   const developer = developerOf(where, at, film, developers);
-  const { ratio, given } = developer;
-  const perFilm = given.use === "one-shot" ? (given.minimumStockMlPerFilm ?? 0) : 0;
-  const leastMl = (perFilm * need.equivalents) / developer.stockShare;
-  return { developer, givenMin: minutes, pushStops: 0, leastMl: ratio === null ? 0 : leastMl };
+  const leastMl = Math.max(
+    0,
+    ...developer.parts.map((part) => (part.minimumStockMlPerFilm * need.equivalents) / part.share),
+  );
+  return { developer, givenMin: minutes, pushStops: 0, leastMl };
+}
+
+function timeHint(given: unknown): string {
+  const words =
+    "the time for this film, exposure index, developer and dilution at the reference temperature";
+  if (typeof given !== "string" || !/^\d+:\d\d$/.test(given)) return words;
+  const minutes = parseMinutes(given);
+  return `${formatMinutes(minutes)} is ${Number(minutes.toFixed(4))}, without quotation marks; ${words}`;
 }
 
 function developerOf(

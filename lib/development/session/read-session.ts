@@ -1,6 +1,4 @@
-import { InputError, requireNumber, requireOneOf } from "../../input/index.ts";
-import { requireSurroundings } from "../drift/newton-cooling.ts";
-import { requireBathTemperature } from "../rate/bath-temperature.ts";
+import { InputError, requireOneOf } from "../../input/index.ts";
 import { type AgitationScheme, requireAgitation } from "./agitation.ts";
 import { type ClockTime, parseClockTime } from "./clock-time.ts";
 import { type DevelopingTank, developingTank } from "./developing-tank.ts";
@@ -8,7 +6,10 @@ import { type ProcessRecipe, processRecipe } from "./process-recipe.ts";
 import { readBottles } from "./read-bottles.ts";
 import { type ReadDeveloper, readDevelopers } from "./read-developers.ts";
 import { type ReadFilm, readFilms } from "./read-films.ts";
-import type { SessionBottle, SessionHandling, SessionRequest } from "./session-request.ts";
+import { type ReadTemperatures, readTemperatures } from "./read-temperatures.ts";
+import { requireKnownKeys, requireList, requireYesNo } from "./require-shape.ts";
+import { readHandling, type SessionHandling } from "./session-handling.ts";
+import type { SessionBottle, SessionRequest } from "./session-request.ts";
 
 /** A session request, checked and with its defaults filled in. */
 export interface ReadSession {
@@ -26,25 +27,22 @@ export interface ReadSession {
   readonly preWash: boolean;
 }
 
-/** True temperatures, the thermometer's error taken off. */
-export interface ReadTemperatures {
-  readonly developerC: number;
-  readonly roomC: number;
-  readonly waterBathC: number | null;
-  readonly fixerC: number;
-  readonly washC: number;
-}
-
-/** Defaults of handling; pouring: US Navy, NAVEDTRA 14209, ch. 10; the rest common practice. */
-export const sessionHandling: Required<SessionHandling> = {
-  mixS: 600,
-  loadSPerFilm: 180,
-  pourInS: 15,
-  pourOutS: 10,
-  turnRoundS: 900,
-  hangSPerFilm: 60,
-  dryS: 7200,
-};
+const KEYS = [
+  "process",
+  "start",
+  "films",
+  "tank",
+  "developers",
+  "temperatures",
+  "agitation",
+  "preWash",
+  "stop",
+  "fixer",
+  "wash",
+  "rinseWater",
+  "bottles",
+  "handling",
+] satisfies readonly (keyof SessionRequest)[];
 
 /** Lets a session request in, or says which part of it cannot be. */
 export function readSession(where: string, request: SessionRequest): ReadSession {
@@ -52,8 +50,11 @@ export function readSession(where: string, request: SessionRequest): ReadSession
     const advice = "write an object with start, films, tank, developers and temperatures";
     throw new InputError(where, "request", request, advice);
   }
+  requireKnownKeys(where, "request", request, KEYS);
+  requireYesNo(where, "preWash", request.preWash);
+  requireList(where, "bottles", request.bottles, '[{ bath: "fixer", volumeMl: 1000 }]');
   const recipe = processRecipe(request.process ?? "black-and-white negative");
-  const colour = recipe.id !== "black-and-white negative";
+  const colour = recipe.pushTimesMin !== null;
   const start = parseClockTime(request.start);
   const tank = developingTank(request.tank);
   requireOneOf(where, "stop", request.stop ?? "acid", ["acid", "water"]);
@@ -72,52 +73,19 @@ export function readSession(where: string, request: SessionRequest): ReadSession
     bottles: readBottles(where, request.bottles ?? [], recipe),
     temperatures: readTemperatures(where, request, recipe),
     handling: readHandling(where, request.handling ?? {}),
-    agitation:
-      request.agitation === undefined
-        ? null
-        : requireAgitation(where, "agitation", request.agitation),
-    preWash: request.preWash ?? colour,
+    agitation: readAgitation(where, request, tank),
+    // Dry sheets stick to one another in a tray.
+    preWash: request.preWash ?? (colour || tank.open === true),
   };
 }
 
-function readTemperatures(where: string, request: SessionRequest, recipe: ProcessRecipe) {
-  const given = request.temperatures;
-  if (typeof given !== "object" || given === null) {
-    const advice = "write { developerC, roomC } in °C, as the thermometers say";
-    throw new InputError(where, "temperatures", given, advice);
-  }
-  const limits = { minC: 0, maxC: recipe.emulsionLimitC };
-  const bath = (name: string, value: unknown) =>
-    requireBathTemperature(where, `temperatures.${name}`, value, limits);
-  const error = requireNumber(
-    where,
-    "temperatures.thermometerErrorC",
-    given.thermometerErrorC ?? 0,
-    { min: -10, max: 10, unit: "°C", hint: "reading minus true temperature" },
-  );
-  const developerC = bath("developerC", given.developerC) - error;
-  bath("developerC, less the thermometer's error,", developerC);
-  const fixerC = bath("fixerC", given.fixerC ?? developerC);
-  return {
-    developerC,
-    roomC: requireSurroundings(where, "temperatures.roomC", given.roomC),
-    waterBathC:
-      given.waterBathC === undefined
-        ? null
-        : requireSurroundings(where, "temperatures.waterBathC", given.waterBathC),
-    fixerC,
-    washC: bath("washC", given.washC ?? fixerC),
-  };
-}
-
-function readHandling(where: string, given: SessionHandling): Required<SessionHandling> {
-  const merged = { ...sessionHandling, ...given };
-  for (const [name, value] of Object.entries(merged)) {
-    const bounds = { min: 0, max: 86_400, whole: true, unit: "s" };
-    requireNumber(where, `handling.${name}`, value, bounds);
-  }
-  const { pourInS, pourOutS } = merged;
-  requireNumber(where, "handling.pourInS", pourInS, { max: 300, unit: "s" });
-  requireNumber(where, "handling.pourOutS", pourOutS, { max: 300, unit: "s" });
-  return merged;
+function readAgitation(
+  where: string,
+  { agitation }: SessionRequest,
+  tank: DevelopingTank,
+): AgitationScheme | null {
+  if (agitation === undefined) return null;
+  if (!tank.open) return requireAgitation(where, "agitation", agitation);
+  const advice = "leave it out: sheets in trays are moved the whole time, bottom to top";
+  throw new InputError(where, "agitation", agitation, advice);
 }

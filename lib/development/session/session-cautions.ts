@@ -12,6 +12,11 @@ const BY_BATH: Readonly<Record<string, readonly string[]>> = {
     `bleach stains and irritates: ${GLOVES}`,
     "never let bleach meet acid, hypochlorite (household bleach) or a used fixer's bottle",
   ],
+  "bleach-fix": [
+    `bleach-fix stains and irritates: ${GLOVES}`,
+    "never let bleach-fix meet acid or hypochlorite (household bleach): it gives off poisonous gas",
+    "used bleach-fix holds silver and belongs in a collection bottle, unless the local code allows the drain",
+  ],
   "pre-bleach": [`may release traces of formaldehyde: air the room; ${GLOVES}`],
   fixer: [
     "never let fixer meet strong acid or household bleach: it gives off poisonous gas",

@@ -1,10 +1,9 @@
-import type { RateModel } from "../rate/rate-model.ts";
 import type { AgitationScheme } from "./agitation.ts";
 import type { DevelopingTank } from "./developing-tank.ts";
 import type { FixerState } from "./fixing-time.ts";
-
-/** What kind of processing a session is. */
-export type SessionProcess = "black-and-white negative" | "colour negative" | "colour reversal";
+import type { ProcessRecipe, SessionProcess } from "./process-recipe.ts";
+import type { SessionDeveloper } from "./session-developer.ts";
+import type { SessionHandling } from "./session-handling.ts";
 
 /** Water of the final rinse. */
 export type RinseWater = "soft" | "hard" | "filtered" | "distilled";
@@ -27,30 +26,6 @@ export interface SessionFilm {
   readonly pushStops?: number;
   /** Rich in iodide (tabular grain): fixed for three times the clearing time. */
   readonly modernFilm?: boolean;
-}
-
-/** A black-and-white developer and what is left of it. */
-export interface SessionDeveloper {
-  readonly name: string;
-  /** Ratio such as `"1+9"`, or `"stock"`. */
-  readonly dilution: string;
-  /** One-shot: poured away after each batch. Re-used: the working solution goes back. */
-  readonly use: "one-shot" | "re-used";
-  /** One-shot: stock or concentrate left, mL. Re-used: working solution, mL. */
-  readonly bottleMl: number;
-  /** Least stock or concentrate for one film of the trade's size, mL. */
-  readonly minimumStockMlPerFilm?: number;
-  /** Temperature the films' times belong to, °C; default the rate model's, or 20. */
-  readonly referenceTemperatureC?: number;
-  /** Without one, the default model is used and the answer's range shown. */
-  readonly rateModel?: RateModel;
-  /** Re-used: longer by so many per cent for each film already developed in it; default 10. */
-  readonly timeIncreasePercentPerFilm?: number;
-  /** Re-used: films of the trade's size a litre can develop. */
-  readonly capacityFilmsPerL?: number;
-  readonly filmsDone?: number;
-  /** Use-by date, `"2025-06-30"`. */
-  readonly expiresOn?: string;
 }
 
 /** A bottle of another bath: stop, fixer, bleach, wetting agent, a colour bath. */
@@ -100,27 +75,10 @@ export interface SessionWash {
   readonly carriedMlPerM2?: number;
 }
 
-/** How long the handling takes; the defaults are common practice or published where said. */
-export interface SessionHandling {
-  /** Measure, mix and temper before the first batch; default 600 s. */
-  readonly mixS?: number;
-  /** Load one film in the dark; default 180 s. */
-  readonly loadSPerFilm?: number;
-  /** Fill the tank; default 15 s. */
-  readonly pourInS?: number;
-  /** Empty it, counted into the step; default 10 s. */
-  readonly pourOutS?: number;
-  /** Between batches: rinse and dry the spirals, temper again; default 900 s. */
-  readonly turnRoundS?: number;
-  /** Hang one film; default 60 s. */
-  readonly hangSPerFilm?: number;
-  /** Drying, beside the session; default 7200 s. */
-  readonly dryS?: number;
-}
-
 /** An evening at the sink: everything `planSession` needs. */
 export interface SessionRequest {
-  readonly process?: SessionProcess;
+  /** One of `processRecipes` by name, or a recipe of your own. */
+  readonly process?: SessionProcess | ProcessRecipe;
   /** Local time, `"19:30"` or `"2025-03-14T19:30"`. */
   readonly start: string;
   readonly films: readonly SessionFilm[];

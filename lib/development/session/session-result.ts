@@ -1,5 +1,4 @@
 import type { AgitationMark } from "./agitation.ts";
-import type { SessionProcess } from "./session-request.ts";
 import type { FilmWashResult } from "./wash-film.ts";
 
 /** One thing to do, at one moment. */
@@ -59,6 +58,8 @@ export interface SessionDevelopment {
   readonly errorIfUncorrectedPercent: number;
   /** The same had only the temperature at pouring been allowed for. */
   readonly errorWithoutDriftPercent: number;
+  /** Seconds longer (+) or shorter (−) for a developer half a degree warmer; null with fixed times. */
+  readonly timePerHalfDegreeS: number | null;
   /** Shortest and longest time other published temperature coefficients would give, s; null with a model of one's own or fixed times. */
   readonly spanS: readonly [number, number] | null;
   readonly modelDescription: string;
@@ -78,6 +79,8 @@ export interface SessionBatch {
   readonly volumeMl: number;
   /** Stock or concentrate in it, mL; for a working solution its whole volume. */
   readonly stockMl: number;
+  /** What comes out of each bottle: one, or one for each part of the developer. */
+  readonly parts: readonly { readonly name: string; readonly volumeMl: number }[];
   readonly waterMl: number;
   /** False where the developer does not reach; then it is not in the timeline. */
   readonly runs: boolean;
@@ -124,7 +127,8 @@ export interface SessionDrying {
 
 /** A planned session. Plain, JSON-safe. */
 export interface Session {
-  readonly process: SessionProcess;
+  /** Name of the recipe: `"black-and-white negative"`. */
+  readonly process: string;
   readonly startClock: string;
   readonly endClock: string;
   readonly endDayOffset: number;

@@ -1,7 +1,9 @@
 import type { TimedBatch } from "./batch-steps.ts";
 import { bottlesLeft, filmsOf } from "./bottle-ledger.ts";
+import { loadOf } from "./film-need.ts";
 import { courseInTank } from "./plan-development.ts";
 import type { ReadSession } from "./read-session.ts";
+import type { SessionStock } from "./session-result.ts";
 
 /** 5 °F between baths: US Navy, Illustrator Draftsman, NAVEDTRA 14262, p. 7-11. */
 const BATH_STEP_C = 5 / 1.8;
@@ -28,13 +30,30 @@ export function sessionWarnings(
         `${at}spirals of different size share the tank (${[...spirals].join(", ")}): the larger at the bottom, and see that the topmost is covered`,
       );
     }
-    const used = batch.films.reduce((sum, film) => sum + film.spiral.heightMm, 0);
-    const smallest = Math.min(...session.tank.spirals.map((spiral) => spiral.heightMm));
-    if (session.tank.columnHeightMm - used >= smallest) {
+    if (hasRoom(batch, session)) {
       warnings.push(`${at}the tank is not full: put empty spirals on top so that none slides`);
     }
   });
   return [...new Set(warnings)];
+}
+
+/** Films that do not get into a tank tonight, and why. */
+export function waitingWarnings(stock: readonly SessionStock[]): readonly string[] {
+  return stock
+    .filter(({ filmsWaiting, shortMl }) => filmsWaiting.length > 0 && shortMl > 0)
+    .map(
+      ({ developer, filmsWaiting, shortMl }) =>
+        `${filmsWaiting.join(", ")} must wait: ${Math.ceil(shortMl)} mL of ${developer} are missing`,
+    );
+}
+
+function hasRoom(batch: TimedBatch["batch"], { tank }: ReadSession): boolean {
+  const load = tank.spirals.map((spiral) => ({
+    spiral,
+    films: batch.films.filter((film) => film.spiral === spiral).length,
+  }));
+  const smallest = Math.min(...tank.spirals.map((spiral) => spiral.heightMm));
+  return tank.columnHeightMm - loadOf(load).heightMm >= smallest;
 }
 
 function temperatureWarnings(

@@ -18,6 +18,19 @@ export interface StepDraft {
   readonly cautions: readonly string[];
 }
 
+/** How long a bath works, and what goes with it. */
+export interface BathTimes {
+  readonly timeS: number;
+  readonly volumeMl: number;
+  readonly films: number;
+  readonly temperatureC: number | null;
+  /** Where the bath goes afterwards. */
+  readonly after: string;
+  readonly lightsAfterS?: number | null;
+  /** In open trays: still before the white light. */
+  readonly dark?: boolean;
+}
+
 /** A step that is only handling: mixing, loading, hanging. */
 export function handlingDraft(
   bath: string,
@@ -40,17 +53,7 @@ export function handlingDraft(
 }
 
 /** A bath of a recipe: pour in, agitate, pour out. Its time runs from tank full to tank empty. */
-export function bathDraft(
-  step: RecipeStep,
-  session: ReadSession,
-  bath: {
-    readonly timeS: number;
-    readonly volumeMl: number;
-    readonly temperatureC: number | null;
-    readonly after: string;
-    readonly lightsAfterS?: number | null;
-  },
-): StepDraft {
+export function bathDraft(step: RecipeStep, session: ReadSession, bath: BathTimes): StepDraft {
   const { pourInS, pourOutS } = session.handling;
   const own = step.bath === "developer" ? session.agitation : null;
   const scheme = own ?? requireAgitation("planSession", "agitation", step.agitation);
@@ -68,7 +71,10 @@ export function bathDraft(
   const light = bath.lightsAfterS;
   const opens = light !== undefined && light !== null;
   if (opens && light < outAtS) {
-    actions.push({ afterS: pourInS + light, text: "the lid may come off from here" });
+    actions.push({
+      afterS: pourInS + light,
+      text: "the lid may come off from here; then lift and turn, do not invert",
+    });
   }
   const lid = opens && light >= outAtS ? "; then the lid may come off" : "";
   const out = `pour out ${step.bath}: ${bath.after}${lid}`;

@@ -6,16 +6,24 @@ import type { StepDraft } from "./step-draft.ts";
 export function washDraft(wash: PlannedWash, session: ReadSession, volumeMl: number): StepDraft {
   const { pourInS, pourOutS } = session.handling;
   const standS = Math.round(wash.minutesEach * 60);
+  const vessel = session.tank.open ? "tray" : "tank";
+  const move = session.tank.open ? "move the sheets" : "invert";
   const actions: { afterS: number; text: string }[] = [];
   let lengthS = standS;
   if (wash.by === "flow") {
-    actions.push({ afterS: 0, text: `run water through the tank for ${wash.minutesEach} min` });
+    actions.push({
+      afterS: 0,
+      text: `run water through the ${vessel} for ${wash.minutesEach} min, the films covered`,
+    });
   } else {
     lengthS = wash.changes * (pourInS + standS);
     for (let change = 1; change <= wash.changes; change++) {
       const startS = (change - 1) * (pourInS + standS);
       const of = `change ${change} of ${wash.changes}`;
-      actions.push({ afterS: startS, text: `fill with ${volumeMl} mL clean water, invert: ${of}` });
+      actions.push({
+        afterS: startS,
+        text: `fill with ${volumeMl} mL clean water, ${move}: ${of}`,
+      });
       const outS = startS + pourInS + Math.max(0, standS - pourOutS);
       actions.push({ afterS: outS, text: "pour out wash water" });
     }

@@ -11,7 +11,7 @@ import { findRoot } from "../../numerics/index.ts";
  *
  * @param wash.ratio R: flow of water over flow of carried liquid, at least 0
  * @param wash.stages number of tanks, a whole number from 1 to 50
- * @returns c_n/c_0, above 0, at most 1
+ * @returns c_n/c_0, from 0 to 1
  * @throws InputError for a number out of range
  *
  * @example
@@ -24,7 +24,7 @@ export function counterCurrentResidual(wash: {
   readonly stages: number;
 }): number {
   const where = "counterCurrentResidual";
-  const ratio = requireNumber(where, "ratio", wash.ratio, { min: 0, max: 1e6 });
+  const ratio = requireNumber(where, "ratio", wash.ratio, { min: 0, max: 1e12 });
   const stages = requireNumber(where, "stages", wash.stages, { min: 1, max: 50, whole: true });
   return 1 / sumOfPowers(ratio, stages);
 }

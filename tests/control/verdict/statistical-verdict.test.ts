@@ -120,11 +120,11 @@ describe("a statistical signal", () => {
   it("says from which base period it comes, or why there is none", () => {
     expect(judge([0]).statisticalBase).toEqual({
       charts: { basePeriod },
-      reason: "base period 2026-08-01 to 2026-08-20",
+      reason: "the base period 2026-08-01 to 2026-08-20",
     });
     expect(
       judge([0], {}, { exclude: ["2026-08-02"], minimumReadings: 19 }).statisticalBase.reason,
-    ).toBe("base period 2026-08-01 to 2026-08-20, without 2026-08-02");
+    ).toBe("the base period 2026-08-01 to 2026-08-20, without 2026-08-02");
     const without = processVerdict({ strips: base, batches, specification }).statisticalBase;
     expect(without).toEqual({ charts: null, reason: "no base period was given" });
     const short = judge([0], {}, { minimumReadings: 21, ifBaseTooShort: "leave out" });

@@ -21,8 +21,16 @@ describe("a session that cannot be", () => {
     ],
     ["a film without a name", { films: rolls(1, { name: " " }) }, 'a name such as "roll 1"'],
     ["an unknown format", { films: rolls(1, { format: "135-63" }) }, 'did you mean "135-36"'],
-    ["paper", { films: rolls(1, { format: "4x6in" }) }, "write a roll or sheet of film"],
-    ["film by the metre", { films: rolls(1, { format: "35mm-metre" }) }, "write a roll or sheet"],
+    [
+      "paper",
+      { films: rolls(1, { format: "4x6in" }) },
+      'films[0].format is "4x6in"; write one of "135-36"',
+    ],
+    [
+      "film by the metre",
+      { films: rolls(1, { format: "35mm-metre" }) },
+      'films[0].format is "35mm-metre"; write one of "135-36"',
+    ],
     [
       "a spiral the tank lacks",
       { films: rolls(1, { format: "4x5in-sheet" }) },
@@ -76,6 +84,29 @@ describe("a session that cannot be", () => {
         temperatures: { developerC: 40, roomC: 20 },
       },
       "at most 35 °C",
+    ],
+    ["98 for 36.7 °C", { temperatures: { developerC: 98, roomC: 20 } }, "98 °F would be 36.7 °C"],
+    ["a room of 58", { temperatures: { developerC: 20, roomC: 58 } }, "58 °F would be 14.4 °C"],
+    ["a misspelt part", { tempratures: {} }, "did you mean temperatures?"],
+    ["a misspelt time", { handling: { pourIn: 20 } }, "did you mean pourInS?"],
+    [
+      "a misspelt bath temperature",
+      { temperatures: { developerC: 20, roomC: 20, washc: 10 } },
+      "washC",
+    ],
+    ["a yes in words", { preWash: "no" }, "true or false"],
+    ["a wash aid in words", { wash: { by: "flow", aid: "no" } }, "true or false"],
+    ["a bottle that is not in a list", { bottles: "fixer" }, "write a list"],
+    [
+      "minutes and seconds",
+      { films: rolls(1, { developmentTimeMin: "7:30" as never }) },
+      "7:30 is 7.5",
+    ],
+    ["a format by its nickname", { films: rolls(1, { format: "35 mm" }) }, 'write "135-36"'],
+    [
+      "a developer too cold for its model",
+      { temperatures: { developerC: 11, roomC: 11 } },
+      "temperatures.developerC is 11",
     ],
     ["a room in °F", { temperatures: { developerC: 20, roomC: 68 } }, "68 °F would be 20.0 °C"],
     [

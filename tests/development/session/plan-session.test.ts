@@ -53,7 +53,7 @@ describe("planSession at 20 °C in a room of 20 °C", () => {
   it("measures half stock and half water for 1+1", () => {
     expect(session.batches[0]).toMatchObject({ volumeMl: 580, stockMl: 290, waterMl: 290 });
     expect(step(session, "mix").actions[0]?.text).toContain(
-      "290 mL stock developer and 290 mL water",
+      "290 mL water, then into it 290 mL stock developer (1+1, 580 mL)",
     );
   });
 

@@ -1,0 +1,52 @@
+import { type ParsedLog, type PumpReading, pumpIntervals } from "../records/index.ts";
+import { clock, counts, type DayTableOptions, nothing, problems } from "./day-table.ts";
+import { type Table, table } from "./table.ts";
+
+const NO_INTERVALS = { intervals: [], warnings: [] };
+
+/**
+ * What the replenisher pumps were set to deliver and what was measured, over the intervals that end on
+ * some days.
+ *
+ * @param log what `parsePumpLog` gave; `undefined` for a log that is not kept
+ * @param options the days, and the time up to which readings count
+ * @returns table in mL and per cent; intervals that cannot be formed (a counter set back) and what is
+ * wrong with the log stand below; a sentence if there is nothing to show
+ *
+ * @example
+ * pumpTable(undefined, { days: ["2026-08-14"] }).caption // => "Replenisher pumps: set and measured volumes"
+ */
+export function pumpTable(
+  log: ParsedLog<PumpReading> | undefined,
+  options: DayTableOptions,
+): Table {
+  const { intervals, warnings } = log === undefined ? NO_INTERVALS : pumpIntervals(log);
+  const rows = intervals
+    .filter(({ to }) => counts(to, options))
+    .map((one) => {
+      const { setMl, deliveredMl } = one;
+      const off =
+        deliveredMl === undefined || setMl === 0 ? null : (100 * (deliveredMl - setMl)) / setMl;
+      return { ...one, from: clock(one.from), to: clock(one.to), off };
+    });
+  const measured = rows.some((row) => row.deliveredMl !== undefined);
+  const delivered = [
+    { field: "deliveredMl", heading: "Measured", unit: "mL", digits: 0 },
+    { field: "off", heading: "Measured less set", unit: "%", digits: 0, signed: true },
+  ];
+  return table(rows, {
+    caption: "Replenisher pumps: set and measured volumes",
+    ifEmpty: nothing("pump readings", log),
+    notes: [
+      ...warnings.filter((words) => options.days.some((day) => words.includes(` to ${day}`))),
+      ...problems(log),
+    ],
+    columns: [
+      { field: "pump", heading: "Pump" },
+      { field: "from", heading: "From" },
+      { field: "to", heading: "To" },
+      { field: "setMl", heading: "Set", unit: "mL", digits: 0 },
+      ...(measured ? delivered : []),
+    ],
+  });
+}

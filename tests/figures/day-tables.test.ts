@@ -1,0 +1,104 @@
+import { describe, expect, it } from "vitest";
+import { productionTable, pumpTable, temperatureTable } from "../../lib/figures/index.ts";
+import { parseProductionLog, parsePumpLog, parseTemperatureLog } from "../../lib/records/index.ts";
+
+const plain = (value: unknown): string => {
+  const display = (value as Record<symbol, () => Record<string, string>>)[
+    Symbol.for("Jupyter.display")
+  ];
+  return display?.()["text/plain"] ?? "";
+};
+const days = ["2026-08-12", "2026-08-13"];
+const temperatures = (rows: readonly string[]) =>
+  parseTemperatureLog(["read_at,bath,instrument,temperature_c", ...rows].join("\n"), {
+    file: "temperatures.csv",
+  });
+const pumps = (rows: readonly string[]) =>
+  parsePumpLog(
+    ["read_at,pump,counter_strokes,setting_ml_per_stroke,delivered_ml,counter_reset", ...rows].join(
+      "\n",
+    ),
+    { file: "pumps.csv" },
+  );
+
+describe("temperatures of some days", () => {
+  const log = temperatures([
+    "2026-08-12T07:00,film-developer,controller,37.8",
+    "2026-08-12T12:00,film-developer,controller,38.1",
+    "2026-08-13T07:00,film-developer,controller,37.9",
+    "2026-08-13T17:00,film-developer,controller,39.0",
+    "2026-08-14T07:00,film-developer,controller,20.0",
+  ]);
+  it("are told lowest to highest, a column a day, with the set temperature if it is known", () => {
+    const baths = [{ id: "film-developer", setTemperatureC: 37.8 }];
+    const { rows } = temperatureTable(log, { days, asOf: "2026-08-13T12:00", baths });
+    expect(rows).toEqual([
+      {
+        bath: "film-developer",
+        instrument: "controller",
+        setC: 37.8,
+        "2026-08-12": "37.8 to 38.1",
+        "2026-08-13": "37.9",
+      },
+    ]);
+    expect(plain(temperatureTable(log, { days }))).not.toContain("Set");
+  });
+  it("are a sentence where none were kept or none fall on the days", () => {
+    expect(plain(temperatureTable(undefined, { days }))).toBe(
+      "No log of bath temperatures is kept here.",
+    );
+    expect(plain(temperatureTable(log, { days: ["2026-01-01"] }))).toBe(
+      "temperatures.csv: no bath temperatures of these days.",
+    );
+  });
+  it("keep the good rows of a log with bad ones, and say what is wrong below", () => {
+    const mixed = temperatures([
+      "2026-08-12T07:00,film-developer,controller,37.8",
+      "2026-08-12T12:00,film-developer,controller,100",
+    ]);
+    const shown = temperatureTable(mixed, { days });
+    expect(shown.rows).toHaveLength(1);
+    expect(plain(shown)).toMatch(
+      /37\.8[\s\S]+temperatures\.csv: 1 problem[\s\S]+100 °F is 37\.8 °C/,
+    );
+  });
+});
+
+describe("pumps of some days", () => {
+  const log = pumps([
+    "2026-08-11T18:00,film-developer,100,5,,",
+    "2026-08-12T18:00,film-developer,460,5,1600,",
+    "2026-08-13T18:00,film-developer,10,5,1600,yes",
+  ]);
+  it("are told as set and measured, with the difference in per cent of the set volume", () => {
+    const [row, ...more] = pumpTable(log, { days }).rows;
+    expect(more).toEqual([]);
+    expect(row).toMatchObject({ setMl: 1800, deliveredMl: 1600, to: "2026-08-12 18:00" });
+    expect(row?.off).toBeCloseTo((100 * (1600 - 1800)) / 1800, 12);
+  });
+  it("name an interval that a counter set back makes impossible", () => {
+    expect(pumpTable(log, { days }).notes.join()).toMatch(/^film-developer, .*was set back$/);
+    expect(pumpTable(log, { days: ["2026-08-12"] }).notes).toEqual([]);
+  });
+  it("show no empty column where nothing was measured, and no difference from nothing set", () => {
+    const unmeasured = pumps(["2026-08-11T18:00,a,1,5,,", "2026-08-12T18:00,a,1,5,,"]);
+    expect(plain(pumpTable(unmeasured, { days }))).not.toContain("Measured");
+    const still = pumps(["2026-08-11T18:00,a,1,5,,", "2026-08-12T18:00,a,1,5,20,"]);
+    expect(pumpTable(still, { days }).rows[0]?.off).toBeNull();
+    expect(plain(pumpTable(undefined, { days }))).toBe("No log of pump readings is kept here.");
+  });
+});
+
+describe("production of some days", () => {
+  it("is told by process and format, a column a day", () => {
+    const log = parseProductionLog(
+      "date,process,format,count\n2026-08-12,colour-paper,10x15cm,980\n2026-08-13,colour-paper,10x15cm,0\n2026-08-13,colour-negative,120,9",
+      { file: "production.csv" },
+    );
+    expect(productionTable(log, { days }).rows).toEqual([
+      { process: "colour-paper", format: "10x15cm", "2026-08-12": 980, "2026-08-13": 0 },
+      { process: "colour-negative", format: "120", "2026-08-12": null, "2026-08-13": 9 },
+    ]);
+    expect(plain(productionTable(undefined, { days }))).toBe("No log of production is kept here.");
+  });
+});
