@@ -1,5 +1,6 @@
 import { InputError, requireNumber } from "../../input/index.ts";
 import type { RateChange } from "./rate-change-result.ts";
+import { rateAnswer } from "./tank-answer.ts";
 
 /** What `rateAdvice` needs besides the finding. */
 export interface RateAdviceOptions {
@@ -11,9 +12,9 @@ export interface RateAdviceOptions {
   readonly turnoversPerDay?: number;
 }
 
-/** A point on the expected way back, as an error of rate at steady state. */
+/** A point on the expected way back: the answer of the bath in units of the sensitivity. */
 export interface PathPoint {
-  /** Turnovers from the new setting on. */
+  /** Turnovers from the new setting on, counted at the rate as it is set now. */
   readonly turnovers: number;
   readonly days?: number;
   readonly expected: number;
@@ -56,7 +57,7 @@ export interface RateAdvice {
  * const turnovers = Array.from({ length: 40 }, (_, i) => i * 0.1);
  * const deviations = turnovers.map((n, i) => [(n > 2 ? -0.04 * (1 - Math.exp(2 - n)) : 0) + 0.001 * Math.sin(7 * i)]);
  * const change = rateChange({ turnovers, deviations, sensitivity: [0.4], noise: [[0.0001]] });
- * rateAdvice(change, { rateMlPerM2: 40 }).newRateMlPerM2 // => 44.4
+ * rateAdvice(change, { rateMlPerM2: 40 }).newRateMlPerM2 // => 44.168
  *
  * Source: derived from the balance of a well-stirred tank.
  */
@@ -109,20 +110,25 @@ export function rateAdvice(change: RateChange, options: RateAdviceOptions): Rate
     lookAgainTurnovers: lookAgain,
     ...(perDay === undefined ? {} : { lookAgainDays: lookAgain / perDay }),
     ifNothingIsDone: advise
-      ? `The bath settles at an error of ${percent(change.error)} (${percent(low)} to ${percent(high)}); it shows ${percent(change.reachedError)} of that now.`
+      ? `The bath settles where a rate that is ${percent(change.error)} off leads it (${percent(low)} to ${percent(high)}); it has gone ${(100 * shareReached(change)).toFixed(0)} % of the way.`
       : "Nothing is known to be amiss; keep reading strips.",
     assumptions: [
       "The setting changes the delivered rate in proportion.",
-      "The bath follows as a well-stirred tank; a turnover after the change 63 % of the answer shows.",
+      "The bath follows as a well-stirred tank that loses nothing by itself.",
     ],
   };
 }
 
-/** The answer reached now decays, the remaining error builds up. */
+/** How much of the answer to the error has come. */
+function shareReached({ error, reachedError }: RateChange): number {
+  return error === 0 ? 0 : (reachedError * (1 + error)) / error;
+}
+
+/** The answer reached now decays, that to the remaining error builds up. */
 function onTheWay(change: RateChange, error: number, step: number, turnovers: number): number {
-  const share = change.error === 0 ? 0 : change.reachedError / change.error;
+  const reached = error > -1 ? (shareReached(change) * error) / (1 + error) : change.reachedError;
   const remaining = (1 + error) * (1 + step) - 1;
-  return remaining + (error * share - remaining) * Math.exp(-turnovers);
+  return reached * Math.exp(-(1 + remaining) * turnovers) + rateAnswer(remaining, turnovers);
 }
 
 function adviceInWords(change: RateChange, step: number, wanted: number): string {

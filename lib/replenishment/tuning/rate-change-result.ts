@@ -12,7 +12,7 @@ export interface RateChange {
   readonly changeAtInterval: readonly [number, number];
   /** Probability of a change at least as plain as this one where there is none. */
   readonly pValue: number;
-  /** Fitted answer of the tank so far, as an error at steady state: share reached × error. */
+  /** Fitted answer of the tank so far, in units of the sensitivity; it settles at ε/(1 + ε). */
   readonly reachedError: number;
   /** Weighted deviation before the change. */
   readonly baseline: number;

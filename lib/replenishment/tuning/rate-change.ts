@@ -1,10 +1,16 @@
 import { requireNumber } from "../../input/index.ts";
 import { fQuantile } from "../../numerics/index.ts";
 import type { RateChange } from "./rate-change-result.ts";
-import { momentGrid, type RateProfile, rateEstimator } from "./rate-estimator.ts";
 import { rateFinding } from "./rate-finding.ts";
-import { type LikelihoodCuts, STEP_PARAMETERS, stepEstimate } from "./rate-intervals.ts";
-import { drawnQuantile, simulatedRatios } from "./simulated-ratios.ts";
+import { COARSE_ERRORS, closerFit } from "./rate-fit.ts";
+import {
+  type LikelihoodCuts,
+  STEP_PARAMETERS,
+  type StepEstimate,
+  stepEstimate,
+} from "./rate-intervals.ts";
+import { momentGrid, type RateSurface, rateSurface } from "./rate-surface.ts";
+import { changeRatio, drawnQuantile, simulatedRatios } from "./simulated-ratios.ts";
 import { type TuningSeries, type WeightedSeries, weightedSeries } from "./strip-series.ts";
 
 /** Choices of `rateChange`. */
@@ -21,20 +27,20 @@ export interface RateChangeOptions {
   readonly seed?: number;
 }
 
-/** Moments of change that are tried, per tank turnover; then ten times as many near the best. */
-const MOMENTS_PER_TURNOVER = 24;
-const REFINE = 10;
+/** Moments of change that are tried, per tank turnover; then a closer look at those left possible. */
+export const MOMENTS_PER_TURNOVER = 24;
 const FEWEST_STRIPS = 10;
 
 /**
  * Whether, when and by how much the delivered replenishment rate changed, from control strips.
  *
  * A fractional error ε of the rate since turnover τ shows in every channel as
- * D(n) = b + S·ε·(1 − e^−(n − τ)). All channels are put together by generalised least squares, then
- * b, ε and τ are fitted together. First a test whether there was a change at all: without one its
- * moment means nothing, and the best of many moments always looks like something, so the test's
- * threshold comes from simulated series with the strips' own turnovers. The intervals are profile
- * likelihood, their cuts the larger of the F quantile and that of series simulated at the estimate.
+ * D(n) = b + S·ε/(1 + ε)·(1 − e^(−(1 + ε)(n − τ))), the balance's own answer, with turnovers counted as
+ * the pump is set. All channels are put together by generalised least squares, then b, ε and τ are
+ * fitted together. First a test whether there was a change at all: without one its moment means
+ * nothing, and the best of many moments always looks like something, so the test's threshold comes
+ * from simulated series with the strips' own turnovers. The intervals are profile likelihood, their
+ * cuts the larger of the F quantile and that of series simulated at the estimate.
  *
  * @param series turnovers, deviations, sensitivity and noise; at least 10 strips
  * @param options confidence, false alarms, widest interval, draws and seed
@@ -81,34 +87,15 @@ export function rateChange(series: TuningSeries, options: RateChangeOptions = {}
     hint: "the bath has hardly been replenished yet",
   });
   const moments = momentGrid(first, last, 1 / MOMENTS_PER_TURNOVER);
-  const coarse = profileOf(weighted, moments);
+  const coarse = rateSurface({ errors: COARSE_ERRORS, moments }, weighted.turnovers, weighted.z);
   const usual = fQuantile(confidence, 1, strips - STEP_PARAMETERS);
   const rough = stepEstimate(coarse, { size: usual, moment: usual });
-  const atEstimate = simulatedRatios(
-    weighted.turnovers,
-    moments,
-    {
-      size: rough.error / rough.residualSd,
-      moment: moments.indexOf(rough.changeAt),
-    },
-    draws,
-    seed,
-  );
-  const cuts = {
-    size: Math.max(usual, drawnQuantile(atEstimate.size, confidence)),
-    moment: Math.max(usual, drawnQuantile(atEstimate.moment, confidence)),
-  };
-  const estimate = stepEstimate(profileOf(weighted, refined(moments, coarse, cuts)), cuts);
-  const withoutChange = simulatedRatios(
-    weighted.turnovers,
-    moments,
-    { size: 0, moment: 0 },
-    draws,
-    seed + 1,
-  );
+  const cuts = simulatedCuts(weighted, coarse, rough, { usual, confidence, draws, seed });
+  const noStep = { size: 0, moment: 0, pace: 1 };
+  const unchanged = simulatedRatios(weighted.turnovers, moments, noStep, draws, seed + 1);
   return rateFinding({
-    estimate,
-    pValue: shareAtLeast(withoutChange.change, rough.largestRatio),
+    estimate: closerFit(weighted, coarse, cuts),
+    pValue: shareAtLeast(unchanged.change, changeRatio(weighted.turnovers, moments, weighted.z)),
     falseAlarms,
     widestInterval: widest,
     confidence,
@@ -116,24 +103,40 @@ export function rateChange(series: TuningSeries, options: RateChangeOptions = {}
   });
 }
 
-function profileOf({ turnovers, z }: WeightedSeries, moments: readonly number[]): RateProfile {
-  const estimator = rateEstimator(moments);
-  turnovers.forEach((n, i) => {
-    estimator.add(n, z[i] ?? Number.NaN);
+/**
+ * The larger of the F quantile and of quantiles simulated at the estimate and at either end of what
+ * the textbook leaves possible: an estimate at the edge of the strips says little of one further in.
+ */
+function simulatedCuts(
+  { turnovers }: WeightedSeries,
+  { grid: { moments } }: RateSurface,
+  rough: StepEstimate,
+  {
+    usual,
+    confidence,
+    draws,
+    seed,
+  }: Readonly<Record<"usual" | "confidence" | "draws" | "seed", number>>,
+): LikelihoodCuts {
+  const pace = 1 + rough.error;
+  const size = rough.residualSd > 0 ? rough.error / pace / rough.residualSd : 0;
+  const indexNear = (at: number) =>
+    moments.reduce((best, each, i) => {
+      return Math.abs(each - at) < Math.abs((moments[best] ?? 0) - at) ? i : best;
+    }, 0);
+  const [early, late] = rough.changeAtInterval;
+  const tried = new Set([early, rough.changeAt, late].map(indexNear));
+  const cuts = [...tried].map((moment) => {
+    const ratios = simulatedRatios(turnovers, moments, { size, moment, pace }, draws, seed);
+    return {
+      size: drawnQuantile(ratios.size, confidence),
+      moment: drawnQuantile(ratios.moment, confidence),
+    };
   });
-  return estimator.profile();
-}
-
-/** The grid, and ten times as fine where a moment is still possible. */
-function refined(moments: readonly number[], coarse: RateProfile, cuts: LikelihoodCuts): number[] {
-  const { changeAtInterval, changeAt } = stepEstimate(coarse, cuts);
-  const step = 1 / MOMENTS_PER_TURNOVER;
-  const near = [changeAt, ...changeAtInterval];
-  return moments.flatMap((at) =>
-    near.some((point) => Math.abs(at - point) < 1.5 * step)
-      ? Array.from({ length: REFINE }, (_, i) => at + (i * step) / REFINE)
-      : [at],
-  );
+  return {
+    size: Math.max(usual, ...cuts.map((each) => each.size)),
+    moment: Math.max(usual, ...cuts.map((each) => each.moment)),
+  };
 }
 
 /** Share of draws at least as large, counting the observed one among them. */

@@ -1,7 +1,8 @@
 import type { RateChange } from "./rate-change-result.ts";
 import type { StepEstimate } from "./rate-intervals.ts";
-import { responseShare } from "./response-sums.ts";
+import { LOWEST_ERROR } from "./rate-surface.ts";
 import type { WeightedSeries } from "./strip-series.ts";
+import { rateAnswer } from "./tank-answer.ts";
 
 /** What `rateFinding` puts into words. */
 export interface FindingInputs {
@@ -18,10 +19,10 @@ export function rateFinding(inputs: FindingInputs): RateChange {
   const { estimate, pValue, weighted, confidence } = inputs;
   const first = weighted.turnovers[0] ?? 0;
   const last = weighted.turnovers.at(-1) ?? 0;
-  // The pump cannot deliver less than nothing.
+  // The end of what was tried stands for a pump that delivers nothing.
   const errorInterval: [number, number] = [
-    Math.max(-1, estimate.errorInterval[0]),
-    Math.max(-1, estimate.errorInterval[1]),
+    estimate.errorInterval[0] <= LOWEST_ERROR ? -1 : estimate.errorInterval[0],
+    estimate.errorInterval[1],
   ];
   const since = last - estimate.changeAt;
   const { finding, reason } = decide(inputs, errorInterval, since);
@@ -33,20 +34,27 @@ export function rateFinding(inputs: FindingInputs): RateChange {
     changeAtTurnovers: estimate.changeAt,
     changeAtInterval: estimate.changeAtInterval,
     pValue,
-    reachedError: estimate.error * responseShare(since),
-    baseline: estimate.baseline,
+    reachedError: rateAnswer(estimate.error, since),
+    baseline: baselineOf(weighted, estimate),
     residualSd: estimate.residualSd,
     statedSd: weighted.noiseSd,
     strips: weighted.z.length,
     turnovers: last - first,
     confidence,
     assumptions: [
-      "One step in delivered rate; the bath follows it as a well-stirred tank, 1 − e^−turnovers.",
+      "One step in delivered rate; the bath follows it as a well-stirred tank that loses nothing by itself.",
+      "Turnovers are counted as the pump is set; errors are sought between nothing delivered and double.",
       "The sensitivity of the densities to the rate is known; its own error is not in the interval.",
       "Strips differ by independent noise; nothing else (temperature, time, mix) changed meanwhile.",
     ],
     warnings: warnings(estimate.residualSd, weighted.noiseSd),
   };
+}
+
+/** The level before the change that goes with the estimate. */
+function baselineOf({ turnovers, z }: WeightedSeries, { error, changeAt }: StepEstimate): number {
+  const left = z.map((each, i) => each - rateAnswer(error, (turnovers[i] ?? 0) - changeAt));
+  return left.reduce((sum, each) => sum + each, 0) / left.length;
 }
 
 function decide(

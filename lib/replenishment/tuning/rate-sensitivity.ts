@@ -1,6 +1,5 @@
 import { InputError, requireNumber } from "../../input/index.ts";
 import { leastSquares, studentTQuantile } from "../../numerics/index.ts";
-import { responseShare } from "./response-sums.ts";
 
 /** A change of rate that the lab made itself, at a known moment and of a known size. */
 export interface KnownRateChange {
@@ -20,9 +19,10 @@ export interface ChannelSensitivity {
 
 /**
  * How each channel answers to the replenishment rate, from the lab's own history of deliberate rate
- * changes or from a step test: D(n) = b + S·Σ fᵢ·(1 − e^−(n − nᵢ)), b and S by least squares.
+ * changes or from a step test: D(n) = b + S·x(n), b and S by least squares, with x the tank's answer to
+ * the rates f that were set, x' = f/(1 + f) − x, solved exactly between the changes.
  *
- * @param history `turnovers` and `deviations` of the strips, and the `changes` made, each a step of
+ * @param history `turnovers` (as the pump was set, the changes included) and `deviations` of the strips, and the `changes` made, each a step of
  *   at most ±50 %
  * @param options `confidence` of the intervals, 0.5 to 0.999, default 0.95
  * @returns one sensitivity a channel
@@ -32,7 +32,7 @@ export interface ChannelSensitivity {
  * const turnovers = Array.from({ length: 30 }, (_, i) => i / 5);
  * const deviations = turnovers.map((n, i) => [0.03 * (n > 2 ? 1 - Math.exp(2 - n) : 0) + 0.001 * (i % 2)]);
  * const [ld] = rateSensitivity({ turnovers, deviations, changes: [{ atTurnovers: 2, fraction: 0.1 }] });
- * ld?.sensitivity // => 0.301
+ * ld?.sensitivity // => 0.33058
  *
  * Source: derived from the balance of a well-stirred tank; regression as in `leastSquares`.
  */
@@ -60,7 +60,7 @@ export function rateSensitivity(
   }
   const answer = turnovers.map((n, i) => {
     requireNumber(where, `turnovers[${i}]`, n, { min: turnovers[i - 1] ?? 0 });
-    return changes.reduce((sum, c) => sum + c.fraction * responseShare(n - c.atTurnovers), 0);
+    return answerToChanges(changes, n);
   });
   const rows = answer.map((x) => [1, x]);
   const channels = deviations[0]?.length ?? 0;
@@ -76,4 +76,22 @@ export function rateSensitivity(
       residualSd: fit.residualSd,
     };
   });
+}
+
+/** x at n turnovers: towards f/(1 + f) of the rate set last, from where the change before had led. */
+function answerToChanges(changes: readonly KnownRateChange[], n: number): number {
+  const inOrder = [...changes].sort((a, b) => a.atTurnovers - b.atTurnovers);
+  let [x, fraction, at] = [0, 0, Number.NEGATIVE_INFINITY];
+  const until = (moment: number) => {
+    const settled = fraction / (1 + fraction);
+    if (fraction !== 0 || x !== 0) x = settled + (x - settled) * Math.exp(at - moment);
+    at = moment;
+  };
+  for (const change of inOrder) {
+    if (change.atTurnovers >= n) break;
+    until(change.atTurnovers);
+    fraction += change.fraction;
+  }
+  until(n);
+  return x;
 }

@@ -1,7 +1,10 @@
 import { requireNumber } from "../../input/index.ts";
 import { fQuantile } from "../../numerics/index.ts";
-import { momentGrid, rateEstimator } from "./rate-estimator.ts";
+import { rateBank } from "./rate-bank.ts";
+import { MOMENTS_PER_TURNOVER } from "./rate-change.ts";
+import { COARSE_ERRORS } from "./rate-fit.ts";
 import { STEP_PARAMETERS, stepEstimate } from "./rate-intervals.ts";
+import { momentGrid, type RateSurface } from "./rate-surface.ts";
 import { type TuningSeries, weightedSeries } from "./strip-series.ts";
 
 /** The estimate as it stood after one strip. */
@@ -19,9 +22,11 @@ export interface RateEstimate {
 const FEWEST_STRIPS = 10;
 
 /**
- * The same step fitted again after every strip, each time from running sums, so that a strip costs as
- * much on the last day as on the first. The last estimate is the one a fit over all strips gives on
- * the same grid of moments (24 a turnover, not refined; textbook likelihood intervals).
+ * The same step fitted again after every strip by a bank of recursive regressions in state-space form:
+ * each pair of error and moment keeps the share of its answer still to come, x ← x·e^(−(1 + ε)·Δn), and
+ * its running sums, so that a strip costs as much on the last day as on the first. The last estimate is
+ * the one a fit over all strips gives on the same grid (24 moments a turnover, errors 2 % apart;
+ * textbook likelihood intervals).
  *
  * @param series turnovers, deviations, sensitivity and noise; at least 10 strips
  * @param options `confidence` of the intervals, 0.5 to 0.999, default 0.95
@@ -48,25 +53,36 @@ export function sequentialRateChange(
   const { turnovers, z } = weightedSeries(where, series);
   requireNumber(where, "number of strips", z.length, { min: FEWEST_STRIPS });
   const first = turnovers[0] ?? 0;
-  const spacing = 1 / 24;
-  const estimator = rateEstimator(momentGrid(first, turnovers.at(-1) ?? 0, spacing));
+  const last = turnovers.at(-1) ?? 0;
+  const moments = momentGrid(first, last, 1 / MOMENTS_PER_TURNOVER);
+  const bank = rateBank({ errors: COARSE_ERRORS, moments });
   const estimates: RateEstimate[] = [];
   turnovers.forEach((n, i) => {
-    estimator.add(n, z[i] ?? Number.NaN);
+    bank.add(n, z[i] ?? Number.NaN);
     if (i + 1 < FEWEST_STRIPS) return;
     const usual = fQuantile(confidence, 1, i + 1 - STEP_PARAMETERS);
-    const profile = estimator.profile();
-    // A change after the newest strip is not one that the strips could show.
-    const moments = profile.moments.filter((each) => each.changeAt < n || each.changeAt === first);
-    const fit = stepEstimate({ ...profile, moments }, { size: usual, moment: usual });
+    const fit = stepEstimate(untilNow(bank.surface(), n), { size: usual, moment: usual });
     estimates.push({
       strip: i,
       turnovers: n,
       error: fit.error,
       errorInterval: fit.errorInterval,
       changeAtTurnovers: fit.changeAt,
-      ratio: fit.largestRatio,
+      ratio: fit.ratio,
     });
   });
   return estimates;
+}
+
+/** A change after the newest strip is not one that the strips could show. */
+function untilNow(surface: RateSurface, now: number): RateSurface {
+  const { errors, moments } = surface.grid;
+  const possible = Math.max(1, moments.filter((at) => at < now).length);
+  if (possible === moments.length) return surface;
+  const rest = new Float64Array(errors.length * possible);
+  errors.forEach((_, e) => {
+    const from = e * moments.length;
+    rest.set(surface.rest.subarray(from, from + possible), e * possible);
+  });
+  return { ...surface, grid: { errors, moments: moments.slice(0, possible) }, rest };
 }

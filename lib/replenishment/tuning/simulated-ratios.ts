@@ -1,6 +1,16 @@
 import { seededRandom } from "../../numerics/index.ts";
 import { STEP_PARAMETERS } from "./rate-intervals.ts";
-import { responseShare } from "./response-sums.ts";
+import { type StepSums, stepSums } from "./rate-surface.ts";
+
+/** A step by which series are simulated, or none (size 0). */
+export interface SimulatedStep {
+  /** Size of the full answer, in standard deviations of z. */
+  readonly size: number;
+  /** Index of its moment. */
+  readonly moment: number;
+  /** How fast the answer comes, 1 + ε. */
+  readonly pace: number;
+}
 
 /**
  * Likelihood ratios of many simulated series with the strips' own turnovers, a given step and
@@ -16,71 +26,79 @@ export interface SimulatedRatios {
   readonly moment: readonly number[];
 }
 
-/**
- * @param turnovers of the strips
- * @param moments that the fit may choose among
- * @param step `size` in standard deviations of z and `moment`, an index into `moments`
- */
+/** Draws series and fits a step of free size and moment, of the given pace, to each. */
 export function simulatedRatios(
   turnovers: readonly number[],
   moments: readonly number[],
-  step: { readonly size: number; readonly moment: number },
+  step: SimulatedStep,
   draws: number,
   seed: number,
 ): SimulatedRatios {
   const n = turnovers.length;
-  const responses = moments.map((at) => centred(turnovers.map((t) => responseShare(t - at))));
-  const spread = responses.map((g) => dotProduct(g, g));
-  const truth = responses[step.moment] ?? new Float64Array(n);
+  const at = moments[step.moment] ?? 0;
+  const answer = turnovers.map((t) => (t > at ? -step.size * Math.expm1(step.pace * (at - t)) : 0));
   const { normal } = seededRandom(seed);
-  const change: number[] = [];
-  const size: number[] = [];
-  const moment: number[] = [];
+  const ratios = { change: [] as number[], size: [] as number[], moment: [] as number[] };
   const z = new Float64Array(n);
   for (let draw = 0; draw < draws; draw++) {
-    let mean = 0;
-    for (let i = 0; i < n; i++) {
-      z[i] = normal();
-      mean += (z[i] ?? 0) / n;
-    }
-    for (let i = 0; i < n; i++) z[i] = (z[i] ?? 0) - mean + step.size * (truth[i] ?? 0);
-    const total = dotProduct(z, z);
-    let best = total;
-    let bestWithSize = Number.POSITIVE_INFINITY;
-    let atTruth = total;
-    responses.forEach((g, k) => {
-      const s = spread[k] ?? 0;
-      const cross = s > 1e-12 ? dotProduct(g, z) : 0;
-      const rest = s > 1e-12 ? total - (cross * cross) / s : total;
-      best = Math.min(best, rest);
-      bestWithSize = Math.min(bestWithSize, total - 2 * step.size * cross + step.size ** 2 * s);
-      if (k === step.moment) atTruth = rest;
-    });
-    const variance = best / (n - STEP_PARAMETERS);
-    change.push((total - best) / variance);
-    size.push((bestWithSize - best) / variance);
-    moment.push((atTruth - best) / variance);
+    for (let i = 0; i < n; i++) z[i] = normal() + (answer[i] ?? 0);
+    const total = centre(z);
+    const rests = leastRests(stepSums(step.pace, moments, turnovers, z), total, step);
+    const variance = rests.best / (n - STEP_PARAMETERS);
+    ratios.change.push((total - rests.best) / variance);
+    ratios.size.push((rests.bestWithSize - rests.best) / variance);
+    ratios.moment.push((rests.atMoment - rests.best) / variance);
   }
   const ascending = (a: number, b: number) => a - b;
-  return {
-    change: change.sort(ascending),
-    size: size.sort(ascending),
-    moment: moment.sort(ascending),
-  };
+  ratios.change.sort(ascending);
+  ratios.size.sort(ascending);
+  ratios.moment.sort(ascending);
+  return ratios;
+}
+
+/** Best step of free size against no change, in residual variances: the statistic of the test. */
+export function changeRatio(
+  turnovers: readonly number[],
+  moments: readonly number[],
+  readings: readonly number[],
+): number {
+  const z = Float64Array.from(readings);
+  const total = centre(z);
+  const { best } = leastRests(stepSums(1, moments, turnovers, z), total, { size: 0, moment: 0 });
+  return best > 0 ? ((total - best) * (z.length - STEP_PARAMETERS)) / best : 0;
+}
+
+function leastRests(
+  { spread, cross }: StepSums,
+  total: number,
+  { size, moment }: { readonly size: number; readonly moment: number },
+) {
+  let [best, bestWithSize, atMoment] = [total, Number.POSITIVE_INFINITY, total];
+  for (let m = 0; m < spread.length; m++) {
+    const s = spread[m] ?? 0;
+    const c = cross[m] ?? 0;
+    const rest = s > 0 ? total - (c * c) / s : total;
+    if (rest < best) best = rest;
+    if (m === moment) atMoment = rest;
+    bestWithSize = Math.min(bestWithSize, total - 2 * size * c + size * size * s);
+  }
+  return { best, bestWithSize, atMoment };
+}
+
+/** Takes the mean away and returns the sum of squares that is left. */
+function centre(z: Float64Array): number {
+  let mean = 0;
+  for (const value of z) mean += value / z.length;
+  let total = 0;
+  for (let i = 0; i < z.length; i++) {
+    const value = (z[i] ?? 0) - mean;
+    z[i] = value;
+    total += value * value;
+  }
+  return total;
 }
 
 /** The value below which a share `p` of sorted draws lies. */
 export function drawnQuantile(sorted: readonly number[], p: number): number {
   return sorted[Math.min(sorted.length - 1, Math.ceil(p * (sorted.length + 1)) - 1)] ?? Number.NaN;
-}
-
-function centred(values: readonly number[]): Float64Array {
-  const mean = values.reduce((sum, v) => sum + v, 0) / values.length;
-  return Float64Array.from(values, (v) => v - mean);
-}
-
-function dotProduct(a: Float64Array, b: Float64Array): number {
-  let sum = 0;
-  for (let i = 0; i < a.length; i++) sum += (a[i] ?? 0) * (b[i] ?? 0);
-  return sum;
 }

@@ -1,6 +1,6 @@
 import { InputError, requireNumber } from "../../input/index.ts";
 import { normalQuantile } from "../../numerics/index.ts";
-import { responseShare } from "./response-sums.ts";
+import { responseShare } from "./tank-answer.ts";
 
 /** A deliberate change of rate to learn the sensitivity from. */
 export interface StepTestPlan {
@@ -21,7 +21,7 @@ const MOST_STRIPS = 2000;
  * Plans a step test: how many strips before and after a step of the rate give the sensitivity with a
  * wanted interval. Half as many strips are read before the step as after it, but never fewer than 5.
  *
- * The half-width is z·σ / (|f|·√Σ(g − ḡ)²), with g the share of the answer reached at each strip.
+ * The half-width is z·σ / (|f/(1 + f)|·√Σ(g − ḡ)²), with g the share of the answer reached at each strip.
  *
  * @param wanted `halfWidth` of the interval (density per 100 % of rate), `noiseSd` of the channel
  *   between strips, `stepFraction` of the rate (at most ±30 %), `stripsPerTurnover`, and optionally
@@ -30,7 +30,7 @@ const MOST_STRIPS = 2000;
  * @throws InputError if a number is out of range or 2,000 strips would not do
  *
  * @example
- * planStepTest({ halfWidth: 0.05, noiseSd: 0.01, stepFraction: 0.1, stripsPerTurnover: 10 }).stripsAfter // => 55
+ * planStepTest({ halfWidth: 0.05, noiseSd: 0.01, stepFraction: 0.1, stripsPerTurnover: 10 }).stripsAfter // => 65
  *
  * Source: derived; variance of a least-squares slope.
  */
@@ -55,8 +55,9 @@ export function planStepTest(wanted: {
   });
   if (step === 0) throw new InputError(where, "stepFraction", 0, "write a step that is not 0");
   const reach = normalQuantile((1 + confidence) / 2) * noiseSd;
+  const settled = step / (1 + step);
   const expected = (after: number) =>
-    reach / (Math.abs(step) * Math.sqrt(spread(after, perTurnover)));
+    reach / (Math.abs(settled) * Math.sqrt(spread(after, perTurnover)));
   let after = 6;
   while (expected(after) > halfWidth) {
     after += 1;
@@ -77,7 +78,7 @@ export function planStepTest(wanted: {
     expectedHalfWidth: expected(after),
     ...(wanted.sensitivity === undefined
       ? {}
-      : { expectedShift: wanted.sensitivity * step * responseShare(after / perTurnover) }),
+      : { expectedShift: wanted.sensitivity * settled * responseShare(after / perTurnover) }),
     assumptions: [
       "Strips differ by independent noise; load, temperature and mixes stay as they are meanwhile.",
       "The step must keep every strip within the action limits; look at expectedShift first.",

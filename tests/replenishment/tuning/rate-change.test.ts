@@ -7,7 +7,11 @@ import {
   rateChange,
   rateSensitivity,
   sequentialRateChange,
+  tankOverDays,
 } from "wetside/replenishment";
+import { rateBank } from "../../../lib/replenishment/tuning/rate-bank.ts";
+import { rateSurface } from "../../../lib/replenishment/tuning/rate-surface.ts";
+import { rateAnswer } from "../../../lib/replenishment/tuning/tank-answer.ts";
 
 const sensitivity = [0.3, 0.3, 0.3, 0.4, 0.4, 0.4];
 const NOISE_SD = 0.012;
@@ -23,7 +27,7 @@ function strips(seed: number, error: number, at: number, count = 72, turnoversIn
   const { normal } = seededRandom(seed);
   const turnovers = Array.from({ length: count }, (_, i) => (i * turnoversInAll) / (count - 1));
   const deviations = turnovers.map((n) => {
-    const answer = n > at ? error * (1 - Math.exp(at - n)) : 0;
+    const answer = n > at ? (error / (1 + error)) * (1 - Math.exp((1 + error) * (at - n))) : 0;
     const common = [normal(), normal()];
     return sensitivity.map((s, j) => {
       const shared = Math.SQRT1_2 * (common[Math.floor(j / 3)] ?? 0);
@@ -32,6 +36,38 @@ function strips(seed: number, error: number, at: number, count = 72, turnoversIn
   });
   return { turnovers, deviations, sensitivity, noise };
 }
+
+describe("the answer that is fitted", () => {
+  /** Two exact solutions of one balance. */
+  const ROUNDING = 1e-12;
+
+  it("is the tank balance's own, for what is used up and for what is given off", () => {
+    for (const error of [-0.3, -0.15, -0.05, 0.05, 0.3, 1]) {
+      const components = [
+        { name: "agent", replenisherGPerL: 5, startGPerL: 3.5, consumedGPerM2: 0.9 },
+        { name: "bromide", replenisherGPerL: 0, startGPerL: 1.2, releasedGPerM2: 0.72 },
+      ];
+      const tank = { volumeL: 20, rateMlPerM2: 600, components };
+      const days = Array.from({ length: 30 }, (_, i) => ({
+        date: `2026-06-${String(i + 1).padStart(2, "0")}`,
+        areaM2: 3 + (i % 3),
+        replenisherMl: (3 + (i % 3)) * 600 * (1 + error),
+      }));
+      for (const day of tankOverDays(tank, days).days) {
+        // Turnovers there are counted as delivered, here as set.
+        const x = rateAnswer(error, day.turnovers / (1 + error));
+        const { agent = 0, bromide = 0 } = day.concentrationGPerL;
+        expect(Math.abs(agent - (3.5 + 1.5 * x))).toBeLessThan(ROUNDING);
+        expect(Math.abs(bromide - (1.2 - 1.2 * x))).toBeLessThan(ROUNDING);
+      }
+    }
+  });
+  it("is 0 before the change, ε·n just after it, and a straight line for a pump that stands still", () => {
+    expect(rateAnswer(-0.2, -1)).toBe(0);
+    expect(rateAnswer(-0.2, 1e-7) / 1e-7).toBeCloseTo(-0.2, 6);
+    expect(rateAnswer(-1, 2.5)).toBe(-2.5);
+  });
+});
 
 describe("rateChange", () => {
   it("finds, sizes and dates a pump that delivers 15 % too little", () => {
@@ -128,6 +164,36 @@ describe("sequentialRateChange", () => {
   });
 });
 
+describe("the bank of recursive regressions", () => {
+  it("agrees with the fit over all strips at once, pair by pair", () => {
+    const { turnovers } = strips(4, -0.15, 3);
+    const { normal } = seededRandom(8);
+    const z = turnovers.map(() => 0.02 * normal() + 0.4);
+    const grid = { errors: [-0.98, -0.5, -0.1, 0, 0.2, 1], moments: [0, 0.05, 1, 3.3, 5.9] };
+    const bank = rateBank(grid);
+    turnovers.forEach((n, i) => {
+      bank.add(n, z[i] ?? 0);
+    });
+    const [step, whole] = [bank.surface(), rateSurface(grid, turnovers, z)];
+    // Relative to the largest: at ε = −0.98 the answer is 49 times its amplitude.
+    const ROUNDING = 1e-11 * Math.max(...whole.rest);
+    whole.rest.forEach((rest, i) => {
+      expect(Math.abs((step.rest[i] ?? 1) - rest)).toBeLessThan(ROUNDING);
+    });
+    expect(Math.abs(step.restWithoutChange - whole.restWithoutChange)).toBeLessThan(ROUNDING);
+  });
+  it("gives the sum of squares of a fit written out in full", () => {
+    const turnovers = [0, 0.4, 1, 1.7, 2];
+    const z = [0.1, -0.2, 0.3, 0.2, 0.6];
+    const [error, at] = [0.3, 0.5];
+    const left = z.map((each, i) => each - rateAnswer(error, (turnovers[i] ?? 0) - at));
+    const mean = left.reduce((sum, each) => sum + each, 0) / left.length;
+    const expected = left.reduce((sum, each) => sum + (each - mean) ** 2, 0);
+    const [rest] = rateSurface({ errors: [error], moments: [at] }, turnovers, z).rest;
+    expect(rest).toBeCloseTo(expected, 14);
+  });
+});
+
 describe("rateAdvice", () => {
   const change = rateChange(strips(4, -0.15, 3));
 
@@ -195,7 +261,7 @@ describe("rateSensitivity and planStepTest", () => {
     const tests = 400;
     for (let k = 0; k < tests; k++) {
       const deviations = turnovers.map((n) => {
-        return [0.4 * 0.1 * (n > at ? 1 - Math.exp(at - n) : 0) + 0.01 * normal()];
+        return [0.4 * (0.1 / 1.1) * (n > at ? 1 - Math.exp(at - n) : 0) + 0.01 * normal()];
       });
       const changes = [{ atTurnovers: at, fraction: 0.1 }];
       const [channel] = rateSensitivity({ turnovers, deviations, changes });
@@ -205,7 +271,7 @@ describe("rateSensitivity and planStepTest", () => {
     }
     expect(Math.abs(covered / tests - 0.95)).toBeLessThan(4 * Math.sqrt((0.05 * 0.95) / tests));
     expect(Math.abs(width / plan.expectedHalfWidth - 1)).toBeLessThan(0.05);
-    expect(plan.expectedShift).toBeCloseTo(0.04 * (1 - Math.exp(-plan.turnoversAfter)), 12);
+    expect(plan.expectedShift).toBeCloseTo((0.04 / 1.1) * (1 - Math.exp(-plan.turnoversAfter)), 12);
   });
   it("refuse a history without a change, and a plan that no number of strips meets", () => {
     expect(() =>

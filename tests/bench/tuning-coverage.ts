@@ -1,0 +1,32 @@
+import { readFileSync, writeFileSync } from "node:fs";
+import { coverageCell, coverageCells, falseAlarmCells } from "./tuning-labs.ts";
+import { coverageTables } from "./tuning-tables.ts";
+
+// How often the intervals of rateChange hold the truth, and how often it speaks of a change where
+// there is none, on simulated labs. Writes the tables into docs/tuning.md between its markers.
+//
+//   npm run tuning-coverage            1,000 labs a cell
+//   npm run tuning-coverage -- 200     fewer, without writing
+
+const labs = Number(process.argv[2] ?? 1000);
+const started = Date.now();
+const cells = [...coverageCells(), ...falseAlarmCells()];
+const results = cells.map((cell, i) => {
+  const result = coverageCell(cell, labs, 1 + i * 1_000_003);
+  const share = (count: number) => (count / labs).toFixed(3);
+  console.log(
+    `${i + 1}/${cells.length}  error ${cell.error}  change at ${cell.changeAt.toFixed(2)} of ${cell.turnovers}  noise ${cell.noiseSd}  ${cell.stripsPerTurnover} strips a turnover:  error ${share(result.errorHeld)}  moment ${share(result.momentHeld)}  called changed ${share(result.calledChanged)}  (${((Date.now() - started) / 1000).toFixed(0)} s)`,
+  );
+  return result;
+});
+const text = coverageTables(results, labs);
+console.log(text);
+if (labs >= 1000) {
+  const page = new URL("../../docs/tuning.md", import.meta.url);
+  const [start, end] = ["<!-- coverage: start -->", "<!-- coverage: end -->"];
+  const before = readFileSync(page, "utf8");
+  const from = before.indexOf(start);
+  const to = before.indexOf(end);
+  if (from < 0 || to < from) throw new Error(`docs/tuning.md lacks the markers ${start} ${end}`);
+  writeFileSync(page, `${before.slice(0, from + start.length)}\n\n${text}\n\n${before.slice(to)}`);
+}
