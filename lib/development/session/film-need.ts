@@ -1,5 +1,5 @@
 import { InputError, requireOneOf } from "../../input/index.ts";
-import { formatAreaM2, photoFormat, photoFormats } from "../../units/index.ts";
+import { convertArea, formatAreaM2, photoFormat, photoFormats } from "../../units/index.ts";
 import type { DevelopingTank, TankSpiral } from "./developing-tank.ts";
 
 /** What one film asks of a tank and its baths. */
@@ -14,7 +14,6 @@ export interface FilmNeed {
 }
 
 const TRADE_FILM_IN2 = 80;
-const M2_PER_IN2 = 0.0254 ** 2;
 
 /** What people call a format, and what it is called here. */
 const ALSO_CALLED: Readonly<Record<string, string>> = {
@@ -43,7 +42,7 @@ export function filmNeed(
     throw new InputError(where, argument, format, advice);
   }
   const areaM2 = formatAreaM2(found.id);
-  const equivalents = (found.tradeIn2 ?? areaM2 / M2_PER_IN2) / TRADE_FILM_IN2;
+  const equivalents = (found.tradeIn2 ?? convertArea(areaM2, "m2", "in2")) / TRADE_FILM_IN2;
   return { areaM2, equivalents, sheet: found.form === "sheet", spiral };
 }
 

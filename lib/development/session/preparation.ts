@@ -53,8 +53,10 @@ function setOut({ batch }: TimedBatch, session: ReadSession): string {
     .filter((bath) => bath !== "developer" && !isWaterBath(bath))
     .filter((bath) => bath !== "wash aid" || request.wash?.aid)
     .map((bath) => (bath === "stop" && request.stop === "water" ? "water for the stop" : bath));
-  const where = tank.open ? "pour into trays, in order" : "set out in order";
-  return `${where}, ${batch.volumeMl} mL each: ${baths.join(", ")}`;
+  if (!tank.open) return `set out in order, ${batch.volumeMl} mL each: ${baths.join(", ")}`;
+  const water = session.preWash ? ["water for the pre-wash"] : [];
+  const trays = [...water, "developer", ...baths].join(", ");
+  return `pour into trays from left to right, ${batch.volumeMl} mL each: ${trays}`;
 }
 
 function temper({ development }: TimedBatch, { temperatures }: ReadSession): string {

@@ -37,8 +37,13 @@ export function trayDraft(step: RecipeStep, session: ReadSession, bath: BathTime
   ];
   if (bath.lightsAfterS !== undefined && bath.lightsAfterS !== null) {
     const lightS = (films - 1) * sheetEveryS + bath.lightsAfterS;
-    const text = "white light may go on from here, if no other film lies open";
-    actions.splice(lightS < outAtS ? 2 : 3, 0, { afterS: Math.min(lightS, outAtS), text });
+    if (lightS < outAtS) {
+      const text = "white light may go on from here, if no other film lies open";
+      actions.splice(2, 0, { afterS: lightS, text });
+    } else {
+      const text = `when the last sheet is out of ${step.bath}, white light may go on`;
+      actions.push({ afterS: outAtS, text });
+    }
   }
   return {
     bath: step.bath,
