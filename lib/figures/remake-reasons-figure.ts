@@ -69,7 +69,7 @@ export function remakeReasonsFigure(
               type: "quantitative",
               title: unit,
               // Both scales end at the whole, so that the line meets the top of the first bar.
-              scale: { domain: [0, 1.08 * total], nice: false },
+              scale: { domain: [0, 1.12 * total], nice: false },
             },
           },
         },
@@ -80,7 +80,7 @@ export function remakeReasonsFigure(
               field: "cumulative",
               type: "quantitative",
               title: "This and all larger (%)",
-              scale: { domain: [0, 108], nice: false },
+              scale: { domain: [0, 112], nice: false },
               axis: { orient: "right", grid: false, values: [0, 20, 40, 60, 80, 100] },
             },
           },

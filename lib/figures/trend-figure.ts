@@ -19,6 +19,7 @@ const FARTHEST = 2;
  * @param outlook from `trendOutlook` for the same series
  * @param options.title what the figure shows
  * @param options.limits limits to draw, density; those the outlook crosses are always drawn
+ * @param options.what what the values are, for the axis; default "Deviation from aim"
  * @returns Vega-Lite figure; its text alternative gives finding and days of crossing
  * @throws InputError if times and values differ in length
  *
@@ -35,7 +36,11 @@ export function trendFigure(
     readonly values: readonly number[];
   },
   outlook: TrendOutlook,
-  options: { readonly title: string; readonly limits?: readonly number[] },
+  options: {
+    readonly title: string;
+    readonly limits?: readonly number[];
+    readonly what?: string;
+  },
 ): VegaLiteFigure {
   const where = "trendFigure";
   const { times, values } = series;
@@ -74,8 +79,12 @@ export function trendFigure(
     to: at(Math.min(end, interval[1])),
     label: dayText(at(time)),
   }));
-  const x = timeChannel(timeAxis([at(first), at(end + 0.06 * (end - first))], "Day"), true);
-  const y = { type: "quantitative", title: "Deviation from aim (density)", scale: { zero: false } };
+  const x = timeChannel(timeAxis([at(first), at(end + 0.12 * (end - first))], "Day"), true);
+  const y = {
+    type: "quantitative",
+    title: `${options.what ?? "Deviation from aim"} (density)`,
+    scale: { zero: false },
+  };
   const ink = palette.series[1];
   const points = times.map((time, i) => ({ t: at(time), v: values[i] ?? 0 }));
   const lineStyle = { colour: ink, dash: [], width: 2 };
