@@ -13,6 +13,11 @@ export function faultTableProblems(json: unknown): readonly string[] {
   for (const field of ["process", "name", "note"]) {
     if (!isText(json[field])) problems.push(`${field} is ${shown(json[field])}; write some text`);
   }
+  for (const [id, limit] of Object.entries(isFields(json.limits) ? json.limits : { limits: 0 })) {
+    if (!(typeof limit === "number" && limit > 0 && limit < 6)) {
+      problems.push(`limits.${id} is ${shown(limit)}; write a density greater than 0`);
+    }
+  }
   const scatter = isFields(json.scatter) ? json.scatter : {};
   for (const name of scatterNames) {
     if (!isShare(scatter[name], 2)) {

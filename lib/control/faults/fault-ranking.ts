@@ -10,12 +10,13 @@ export interface ReadingEvidence {
   readonly observed: number;
   /** Standard deviation of that mean from strip noise alone. */
   readonly observedSd: number;
-  /** What the fault at its fitted size would show. */
+  /** What the fault at its fitted size foretells from the other readings. */
   readonly expected: number;
-  /** How far the fault's own pattern may lie from that, as standard deviation. */
+  /** Standard deviation of that: noise, and scatter of the fault's own pattern. */
   readonly expectedSd: number;
   /** ln p(reading | the others, this fault) − ln p(reading | the others, nothing wrong). */
   readonly logWeight: number;
+  /** Against also where the reading lies over 2.5 sd from what the fault foretells. */
   readonly speaks: "for" | "against" | "neither";
   readonly words: string;
 }

@@ -94,6 +94,8 @@ export interface FaultTable {
   readonly process: string;
   readonly name: string;
   readonly note: string;
+  /** Limit by parameter, density: what size 1 is measured by where a strip lacks the parameter. */
+  readonly limits: Readonly<Record<string, number>>;
   readonly scatter: PatternScatter;
   readonly patterns: Readonly<Record<string, FaultPattern>>;
   readonly faults: readonly FaultEntry[];

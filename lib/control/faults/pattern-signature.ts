@@ -27,9 +27,7 @@ export function patternSignature(
   const raw = components.map((each) => at(pattern.shape, each));
   const free = new Matrix(p, p);
   for (const factor of pattern.factors ?? []) free.add(factorCovariance(factor, components));
-  const largest = Math.max(
-    ...components.map(({ limit }, j) => Math.max(Math.abs(raw[j] ?? 0) / limit)),
-  );
+  const largest = Math.max(...reach(pattern.shape, table, components));
   const widest = Math.max(
     ...components.map(({ limit }, j) => Math.sqrt(Math.max(0, free.get(j, j))) / limit),
   );
@@ -52,6 +50,20 @@ export function patternSignature(
     covariance.set(i, i, covariance.get(i, i) + alone);
   });
   return { mean, covariance };
+}
+
+/** Every density of a shape in units of its limit, also of readings that are missing here. */
+function reach(
+  shape: ByParameterAndColour,
+  { limits }: FaultTable,
+  components: readonly FaultComponent[],
+): readonly number[] {
+  const found = Object.entries(shape).flatMap(([parameter, values]) => {
+    const here = components.find((each) => each.parameter === parameter);
+    const limit = here?.limit ?? limits[parameter];
+    return limit === undefined ? [] : Object.values(values).map((v) => Math.abs(v) / limit);
+  });
+  return [0, ...found];
 }
 
 function at(shape: ByParameterAndColour, { parameter, colour }: FaultComponent): number {

@@ -15,6 +15,9 @@ export interface FittedPattern {
   readonly sizeScale: number;
 }
 
+/** A reading is not explained if it lies farther than this from what is foretold, in sd. */
+const FAR_SD = 2.5;
+
 /** Each reading as foretold from the others under the fault at its fitted size. */
 function foretold({ noise, signature, best }: FittedPattern) {
   const { course, size } = best;
@@ -42,9 +45,11 @@ export function readingEvidence(fitted: FittedPattern): readonly ReadingEvidence
     const { expected, sd: expectedSd } = each[j] ?? { expected: 0, sd: 0 };
     const observedSd = Math.sqrt(noise.get(j, j) / best.course.strips);
     const logWeight = best.logEvidence - without(fitted, j);
-    const speaks = logWeight >= 1 ? "for" : logWeight <= -1 ? "against" : "neither";
+    // A reading far from what the fault foretells is against it, even if "nothing wrong" does worse.
+    const far = Math.abs(observed - expected) > FAR_SD * expectedSd;
+    const speaks = far || logWeight <= -1 ? "against" : logWeight >= 1 ? "for" : "neither";
     const { parameter, name, colour } = component;
-    const strength = Math.abs(logWeight) >= 3 ? "strongly " : "";
+    const strength = far || Math.abs(logWeight) >= 3 ? "strongly " : "";
     const verdict = speaks === "neither" ? "says little" : `speaks ${strength}${speaks} it`;
     const words = `${componentWords(component)} ${signedDensity(observed)}: with the other readings this fault foretells ${signedDensity(expected)} ± ${expectedSd.toFixed(3)}; ${verdict}`;
     return {
@@ -87,7 +92,7 @@ export function faultResidual(fitted: FittedPattern): FaultResidual {
   const notExplained = fitted.components.flatMap((component, j) => {
     const { expected, sd } = each[j] ?? { expected: 0, sd: 1 };
     const observed = fitted.best.course.mean[j] ?? 0;
-    if (Math.abs(observed - expected) <= 2.5 * sd) return [];
+    if (Math.abs(observed - expected) <= FAR_SD * sd) return [];
     return [
       `${componentWords(component)} is ${signedDensity(observed)}, foretold ${signedDensity(expected)} ± ${sd.toFixed(3)}`,
     ];

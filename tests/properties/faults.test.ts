@@ -1,0 +1,151 @@
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import {
+  colourNegativeFaults,
+  type FaultEvidence,
+  type FaultRanking,
+  type FaultTable,
+  rankFaults,
+} from "wetside/control";
+import { components, window } from "../control/faults/window.ts";
+
+const RUNS = { numRuns: 25 };
+const SUM = 1e-9; // some thirty doubles added
+const SAME = 1e-6; // quadrature nodes fall differently where the peak is found differently
+
+const reading = fc.integer({ min: -300, max: 300 }).map((k) => k / 1000);
+const row = fc.array(reading, { minLength: components.length, maxLength: components.length });
+const rows = fc.array(row, { minLength: 1, maxLength: 6 });
+
+const all = (ranking: FaultRanking) => [
+  ...ranking.faults.map(({ id, probability }) => [id, probability] as const),
+  ["none", ranking.noneOfThese] as const,
+  ["nothing", ranking.nothingWrong] as const,
+];
+
+function expectSame(a: FaultRanking, b: FaultRanking): void {
+  const other = new Map<string, number>(all(b));
+  for (const [id, p] of all(a)) expect(Math.abs(p - (other.get(id) ?? -1))).toBeLessThan(SAME);
+}
+
+/** Every number anywhere in a result. */
+function numbers(value: unknown): readonly number[] {
+  if (typeof value === "number") return [value];
+  if (typeof value !== "object" || value === null) return [];
+  return Object.values(value).flatMap(numbers);
+}
+
+const scaled = (e: FaultEvidence, k: number): FaultEvidence => ({
+  ...e,
+  components: e.components.map((c) => ({ ...c, limit: c.limit * k })),
+  deviations: e.deviations.map((r) => r.map((v) => v * k)),
+  noise: e.noise.map((r) => r.map((v) => v * k * k)),
+});
+
+function scaledTable(table: FaultTable, k: number): FaultTable {
+  const limits = Object.entries(table.limits).map(([id, v]) => [id, v * k]);
+  return { ...table, limits: Object.fromEntries(limits) };
+}
+
+/** The table with every direction turned round. */
+function turned(table: FaultTable): FaultTable {
+  const patterns = Object.entries(table.patterns).map(([id, pattern]) => {
+    const shape = Object.entries(pattern.shape).map(([parameter, values]) => {
+      const three = Object.entries(values).map(([colour, v]) => [colour, -v]);
+      return [parameter, Object.fromEntries(three)];
+    });
+    return [id, { ...pattern, shape: Object.fromEntries(shape) }];
+  });
+  return { ...table, patterns: Object.fromEntries(patterns) };
+}
+
+describe("fault finding", () => {
+  it("gives finite numbers and probabilities that sum to 1, whatever the deviations", () => {
+    fc.assert(
+      fc.property(rows, (deviations) => {
+        const ranking = rankFaults(window(deviations));
+        expect(numbers(ranking).every(Number.isFinite)).toBe(true);
+        const sum = all(ranking).reduce((s, [, p]) => s + p, 0);
+        expect(Math.abs(sum - 1)).toBeLessThan(SUM);
+        for (const [, p] of all(ranking)) expect(p >= 0 && p <= 1).toBe(true);
+        const ordered = ranking.faults.map(({ probability }) => probability);
+        expect(ordered).toEqual([...ordered].sort((a, b) => b - a));
+      }),
+      RUNS,
+    );
+  });
+
+  it("does not depend on the unit of density", () => {
+    fc.assert(
+      fc.property(rows, fc.constantFrom(0.25, 4), (deviations, k) => {
+        const evidence = window(deviations);
+        const table = scaledTable(colourNegativeFaults, k);
+        expectSame(rankFaults(evidence), rankFaults(scaled(evidence, k), { table }));
+      }),
+      RUNS,
+    );
+  });
+
+  it("treats up and down alike: all signs turned round give the same probabilities", () => {
+    fc.assert(
+      fc.property(rows, (deviations) => {
+        const down = deviations.map((r) => r.map((v) => -v));
+        const table = turned(colourNegativeFaults);
+        expectSame(rankFaults(window(deviations)), rankFaults(window(down), { table }));
+      }),
+      RUNS,
+    );
+  });
+
+  it("does not depend on the order of the readings", () => {
+    fc.assert(
+      fc.property(rows, (deviations) => {
+        const evidence = window(deviations);
+        const back = <T>(list: readonly T[]): readonly T[] => [...list].reverse();
+        const mirrored: FaultEvidence = {
+          ...evidence,
+          components: back(evidence.components),
+          deviations: evidence.deviations.map(back),
+          noise: back(evidence.noise.map(back)),
+        };
+        expectSame(rankFaults(evidence), rankFaults(mirrored));
+      }),
+      RUNS,
+    );
+  });
+
+  it("is the surer that something is wrong the larger a fault's own pattern stands", () => {
+    const ids = Object.entries(colourNegativeFaults.patterns).filter(
+      ([, { shape }]) => Object.keys(shape).length > 0,
+    );
+    fc.assert(
+      fc.property(fc.constantFrom(...ids), fc.integer({ min: 1, max: 5 }), ([, pattern], n) => {
+        let before = 1;
+        for (const size of [0.25, 0.5, 1, 2, 4]) {
+          const one = components.map(({ parameter, colour }) => {
+            return size * (pattern.shape[parameter]?.[colour] ?? 0);
+          });
+          const { nothingWrong } = rankFaults(window(Array.from({ length: n }, () => one)));
+          expect(nothingWrong).toBeLessThanOrEqual(before + SUM);
+          before = nothingWrong;
+        }
+      }),
+      RUNS,
+    );
+  });
+
+  it("is the surer that something is wrong the more strips show it", () => {
+    fc.assert(
+      fc.property(fc.constantFrom(0.03, -0.04, 0.06), (ld) => {
+        const one = components.map(({ parameter }) => (parameter === "ld" ? ld : ld / 2));
+        let before = 1;
+        for (const n of [1, 2, 4, 8, 16]) {
+          const ranking = rankFaults(window(Array.from({ length: n }, () => one)));
+          expect(ranking.nothingWrong).toBeLessThanOrEqual(before + SUM);
+          before = ranking.nothingWrong;
+        }
+      }),
+      RUNS,
+    );
+  });
+});
