@@ -36,6 +36,11 @@ export { type SolutionPh, solutionPh } from "./buffers/solution-ph.ts";
 export { type StopBathCapacity, stopBathCapacity } from "./buffers/stop-bath-capacity.ts";
 export { debyeHuckelSlope, waterPkw } from "./buffers/water-constants.ts";
 export { acidPk, type WeakAcid, weakAcids } from "./buffers/weak-acid.ts";
+export {
+  type BatchesToMix,
+  batchesToMix,
+  type ReplenisherKit,
+} from "./capacity/batches-to-mix.ts";
 export { type BathCapacity, bathCapacity } from "./capacity/bath-capacity.ts";
 export {
   type PublishedCapacity,
@@ -49,6 +54,7 @@ export {
   type TankComponent,
 } from "./capacity/fresh-tank-sheet.ts";
 export { type ReuseTime, reuseTime } from "./capacity/reuse-time.ts";
+export { type ShelfForecast, shelfForecast } from "./capacity/shelf-forecast.ts";
 export { type StockForecast, stockForecast } from "./capacity/stock-forecast.ts";
 export { type StockLevel, stockLevels } from "./capacity/stock-levels.ts";
 export { type WeekLoad, weekLoad } from "./capacity/week-load.ts";
