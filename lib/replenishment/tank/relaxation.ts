@@ -47,10 +47,12 @@ export function relax({ source, rate }: Relaxation, start: number, days: number)
   return { concentration: Math.max(0, concentration), integral, usedUpDays: 0 };
 }
 
+/** ln(1 + λ·c0/|s|)/λ; infinite where so little is asked for that the quotient overflows. */
 function timeToZero(source: number, rate: number, start: number): number {
+  if (start === 0) return 0;
   const linear = start / -source;
   const x = rate * linear;
-  // ln(1 + x)/x, without loss for small x.
+  if (!Number.isFinite(linear) || !Number.isFinite(x)) return Number.POSITIVE_INFINITY;
   return x < 1e-12 ? linear : linear * (Math.log1p(x) / x);
 }
 

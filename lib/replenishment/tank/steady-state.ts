@@ -57,7 +57,8 @@ export function tankSteadyState(tank: BathTank, areaM2PerDay: number): TankStead
     const { name } = component;
     const { source, rate } = relaxationOf(checked, component, flows, area);
     if (flows.level === "falling") return { name, steadyGPerL: null, timeConstantDays: null };
-    if (rate === 0) {
+    // A loss too small for a quotient is none.
+    if (!Number.isFinite(1 / rate) || !Number.isFinite(source / rate)) {
       warnings.push(`${name}: nothing leaves the tank, so it never settles.`);
       return { name, steadyGPerL: null, timeConstantDays: null };
     }

@@ -1,0 +1,4 @@
+import { runPublishedChecks } from "./run.ts";
+import { computed } from "./tank-mass-balance.ts";
+
+runPublishedChecks("tank-mass-balance", computed);
