@@ -1,3 +1,4 @@
+export * from "./autocorrelation/index.ts";
 export {
   type BasePeriodFound,
   type BasePeriodSearch,
