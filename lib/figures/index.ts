@@ -1,5 +1,6 @@
 export { arrheniusFigure } from "./arrhenius-figure.ts";
 export type { NamedFit } from "./arrhenius-panels.ts";
+export { autocorrelationFigure } from "./autocorrelation-figure.ts";
 export { type BathPhSeries, bathPhFigure } from "./bath-ph-figure.ts";
 export { changePointFigure } from "./change-point-figure.ts";
 export type { ChartEvent } from "./chart-events.ts";
@@ -9,10 +10,13 @@ export { type ControlChartOptions, controlChartFigure } from "./control-chart.ts
 export { controlExplorer } from "./control-explorer.ts";
 export { cusumFigure } from "./cusum-figure.ts";
 export type { DayTableOptions } from "./day-table.ts";
+export { deliveredRateFigure } from "./delivered-rate-figure.ts";
 export { densityFigure } from "./density-figure.ts";
 export { driftFigure } from "./drift-figure.ts";
 export { ewmaFigure } from "./ewma-figure.ts";
 export { type FalseAlarmBar, falseAlarmFigure } from "./false-alarm-figure.ts";
+export { faultEvidenceFigure } from "./fault-evidence-figure.ts";
+export { faultProbabilityFigure } from "./fault-probability-figure.ts";
 export {
   type DisplayBundle,
   displayedAs,
@@ -42,6 +46,7 @@ export {
 } from "./session-tables.ts";
 export { sessionTimeline } from "./session-timeline.ts";
 export { signalTable } from "./signal-table.ts";
+export { type NamedSilverLog, silverFigure } from "./silver-figure.ts";
 export { stockFigure } from "./stock-figure.ts";
 export { strengthIntervalFigure } from "./strength-interval-figure.ts";
 export {
@@ -51,6 +56,8 @@ export {
   stripExplorer,
 } from "./strip-figures.ts";
 export { type Table, type TableColumn, table } from "./table.ts";
+export { type SliderRun, tankExplorer } from "./tank-explorer.ts";
+export { type NamedTankLog, tankLogFigure } from "./tank-log-figure.ts";
 export { temperatureTable } from "./temperature-table.ts";
 export { type FigureChannel, figureWidth, palette } from "./theme.ts";
 export { todayFigure } from "./today-figure.ts";
@@ -60,3 +67,4 @@ export { type NamedBudget, uncertaintyShareFigure } from "./uncertainty-share-fi
 export { attentionTable, changeTable } from "./verdict-tables.ts";
 export { verdictLines, verdictMarkdown } from "./verdict-words.ts";
 export { washResidualFigure } from "./wash-residual.ts";
+export { washStagesFigure } from "./wash-stages-figure.ts";

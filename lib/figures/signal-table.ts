@@ -46,7 +46,7 @@ export function signalTable(verdict: ProcessVerdict, strips: readonly Strip[]): 
       { field: "rules", heading: "Run rules" },
       { field: "others", heading: "Other charts" },
       { field: "since", heading: "Since the strip of" },
-      { field: "strips", heading: "Stands for", unit: "strips" },
+      { field: "strips", heading: "Lasting", unit: "strips" },
     ],
   });
 }

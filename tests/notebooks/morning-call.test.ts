@@ -15,8 +15,14 @@ const SLOW = 120_000;
 
 interface Saved {
   readonly verdict: string;
-  readonly processes: readonly { readonly process: string; readonly verdict: string }[];
-  readonly statisticalLimitsFrom: Readonly<Record<string, unknown>>;
+  readonly processes: readonly {
+    readonly process: string;
+    readonly verdict: string;
+    readonly workMayRun: boolean;
+    readonly reason: string;
+    readonly next: string;
+    readonly statisticalBase: { readonly charts: unknown; readonly reason: string };
+  }[];
 }
 
 const run = (stripsFile: string, settings: readonly (readonly [string, string])[] = []) =>
@@ -34,7 +40,10 @@ describe("the morning call on another lab's files", () => {
     );
     const verdict = savedBy(saved);
     expect(verdict.processes.map((one) => one.process)).toEqual(["colour-paper"]);
-    expect(verdict.statisticalLimitsFrom["colour-paper"]).toMatch(/at least 20 readings/);
+    expect(verdict.processes[0]?.statisticalBase.charts).toBeNull();
+    expect(verdict.processes[0]?.statisticalBase.reason).toMatch(
+      /at least 20 are needed, so \d more$/,
+    );
   });
 
   it("judges a morning in the middle of the log, by statistical limits too", {
@@ -52,9 +61,8 @@ describe("the morning call on another lab's files", () => {
       "colour-negative",
       "colour-paper",
     ]);
-    expect(verdict.statisticalLimitsFrom["colour-negative"]).toEqual({
-      from: "2026-05-17",
-      to: "2026-06-06",
+    expect(verdict.processes[0]?.statisticalBase.charts).toMatchObject({
+      basePeriod: { from: "2026-05-17", to: "2026-06-06" },
     });
   });
 
@@ -80,5 +88,41 @@ describe("the morning call on another lab's files", () => {
     expect(failure).toContain("stopped");
     for (const line of said.split("\n")) expect(failure).toContain(line.trim());
     expect(failure).not.toContain("    at ");
+  });
+
+  it("asks for a repeat before customers' work after one strip beyond a limit, and holds after two", {
+    timeout: SLOW,
+  }, async () => {
+    const film = at("data/pellow-street/film-strips.csv");
+    const filmAt = async (asOf: string) =>
+      savedBy((await run(film, [["asOf", asOf]])).saved).processes[0];
+    const first = await filmAt("2026-06-09T07:15");
+    expect([first?.verdict, first?.workMayRun]).toEqual(["act", false]);
+    expect(first?.next).toBe("Repeat the strip before any customer film.");
+    const second = await filmAt("2026-06-09T07:30");
+    expect([second?.verdict, second?.workMayRun]).toEqual(["hold", false]);
+    expect(second?.next).toMatch(/^Stop customer film; find and correct the cause/);
+  });
+
+  it("does not call a strip of the day before this morning's", { timeout: SLOW }, async () => {
+    const { saved } = await run(WEEK, [["asOf", "2026-05-26T07:30"]]);
+    const [paper] = savedBy(saved).processes;
+    expect([paper?.verdict, paper?.workMayRun]).toEqual(["act", false]);
+    expect(paper?.reason).toMatch(/hours old \(stale after 12\)$/);
+  });
+
+  it("has nothing to say, and holds, before the first strip", { timeout: SLOW }, async () => {
+    const { saved } = await run(WEEK, [["asOf", "2026-05-01T07:30"]]);
+    expect(savedBy(saved).verdict).toBe("hold");
+    expect(savedBy(saved).processes[0]?.reason).toMatch(/nothing is known of it$/);
+  });
+
+  it("does not count a log twice that is named as both lines", { timeout: SLOW }, async () => {
+    const paper = at("data/pellow-street/paper-strips.csv");
+    const { saved } = await run(paper, [["asOf", "2026-08-06T07:30"]]);
+    const [line, ...others] = savedBy(saved).processes;
+    expect(others).toEqual([]);
+    // One strip beyond the control limit; read twice it would pass for its own repeat.
+    expect([line?.verdict, line?.workMayRun]).toEqual(["act", false]);
   });
 });
