@@ -50,7 +50,7 @@ export interface FaultGroup {
   readonly faults: readonly string[];
 }
 
-/** What the best fault leaves unexplained. */
+/** What the first fault of the first group leaves unexplained. */
 export interface FaultResidual {
   /** (observed − expected)ᵀ (a²C + Σ/n)⁻¹ (observed − expected). */
   readonly chiSquare: number;
@@ -72,9 +72,13 @@ export interface FaultRanking {
   readonly nothingWrong: number;
   /** What leads: the id of a group, or `"none-of-these"`, `"nothing-wrong"`. */
   readonly leading: string;
-  /** Evidence of every reading for the first fault, largest weight first. */
+  /** The first fault of the first group: what `evidence` and `residual` speak of. */
+  readonly evidenceFor: string;
+  /** Evidence of every reading for it, largest weight first. */
   readonly evidence: readonly ReadingEvidence[];
-  /** The same for the first fault of the next group. */
+  /** The first fault of the next group, `null` if there is none. */
+  readonly next: string | null;
+  /** Evidence of every reading for that. */
   readonly evidenceOfNext: readonly ReadingEvidence[];
   readonly residual: FaultResidual;
   /** The one check that best separates the leading two, or `null` if there is none. */

@@ -25,7 +25,11 @@ export function rankingSentence(
   }
   const members = faults.filter(({ id }) => leading.faults.includes(id));
   const list = members.map(({ name, probability: p }) => `${name} (${percentWords(p)})`).join(", ");
-  const alike = members.length > 1 ? " Densities alone hardly tell these apart." : "";
+  const [only] = members;
+  if (members.length === 1 && only !== undefined) {
+    return `Most likely ${only.name} (${share}): ${leading.words}.${next}`;
+  }
+  const alike = " Densities alone hardly tell these apart.";
   return `Most likely ${leading.words} (${share}): ${list}.${alike}${next}`;
 }
 

@@ -66,7 +66,7 @@ export function rankFaults(evidence: FaultEvidence, options: RankFaultsOptions =
         : (["nothing-wrong", nothingWrong] as const);
   const fittedOf = (fault: string | undefined) =>
     posterior.fitted(fault, new Matrix(noise.map((row) => [...row])));
-  const best = fittedOf(faults[0]?.id);
+  const best = fittedOf(first?.faults[0]);
   const next = fittedOf(second?.faults[0]);
   const residual = faultResidual(best);
   const hypotheses = [
@@ -84,7 +84,9 @@ export function rankFaults(evidence: FaultEvidence, options: RankFaultsOptions =
     noneOfThese,
     nothingWrong,
     leading: isFault ? leading.id : leading,
+    evidenceFor: first?.faults[0] ?? "",
     evidence: readingEvidence(best),
+    next: second?.faults[0] ?? null,
     evidenceOfNext: second === undefined ? [] : readingEvidence(next),
     residual,
     check,
