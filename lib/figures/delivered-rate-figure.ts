@@ -42,15 +42,15 @@ export function deliveredRateFigure(
     scale: { type: "utc" },
     axis: { format: "%d %b", tickCount: 8, labels: false },
   };
-  const y = { type: "quantitative", title: "Rate (mL/m²)", scale: { zero: false } };
+  const y = { type: "quantitative", title: "Rate (mL/m²)", scale: { zero: false, padding: 8 } };
   const points = values.flatMap(({ date, set, delivered }) => [
     ...(delivered === null ? [] : [{ date, rate: delivered, which: "measured" }]),
-    ...(set === null ? [] : [{ date, rate: set, which: "strokes × setting" }]),
+    ...(set === null ? [] : [{ date, rate: set, which: "as set" }]),
   ]);
   const key = {
     field: "which",
     type: "nominal",
-    sort: ["measured", "strokes × setting"],
+    sort: ["measured", "as set"],
     title: null,
   };
   const wanted = {

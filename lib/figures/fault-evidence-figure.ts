@@ -50,7 +50,9 @@ export function faultEvidenceFigure(
   const sources = ["read", wordsOf(ranking.evidenceFor), wordsOf(ranking.next)];
   const first = inOrder(ranking.evidence);
   const next = inOrder(ranking.evidenceOfNext);
-  const label = ({ name, colour }: ReadingEvidence) => `${name}, ${colour}`;
+  // "HD − LD (contrast)" is told by its first half; the axis has no room for more.
+  const label = ({ name, colour }: ReadingEvidence) =>
+    `${name.replace(/ \([^)]*\)$/, "")}, ${colour}`;
   const values = [
     ...first.map((e) => bar(label(e), sources[0], e.observed, e.observedSd)),
     ...first.map((e) => bar(label(e), sources[1], e.expected, e.expectedSd)),
@@ -74,7 +76,6 @@ export function faultEvidenceFigure(
     title: options.title ?? "What was read, and what the leading faults foretell",
     description: `For ${wordsOf(ranking.evidenceFor)}: ${first.map(({ words }) => words).join(". ")}.`,
     specification: {
-      config: { axisY: { labelLimit: 260 } },
       width: 420,
       height: { step: 13 },
       data: { values },

@@ -21,7 +21,7 @@ const dashes = ["solid", "dash", "dot", "dashdot", "longdash", "longdashdot"] as
  * @param options.runs two or more labelled results of `tankOverDays`
  * @param options.aims the 100 % of each component, g/L, above 0; these components are drawn
  * @param options.start position of the slider at the beginning, from 0; default the middle
- * @returns Plotly figure; its text alternative gives the end of every component at every position
+ * @returns Plotly figure; its text alternative gives lowest, highest and last value of every component at every position
  * @throws InputError for fewer than two runs, no component, or an aim that is not above 0
  *
  * @example
@@ -67,7 +67,7 @@ export function tankExplorer(options: {
   }));
   return plotlyFigure({
     title: options.title,
-    description: `${options.slider} by a slider. At the end ${runs.map((run) => endOf(run, aims)).join("; ")}.`,
+    description: `${options.slider} by a slider. Lowest to highest, as per cent of aim: ${runs.map((run) => spanOf(run, aims)).join(". ")}.`,
     data,
     layout: {
       xaxis: { title: { text: "Day (date)" }, type: "date" },
@@ -122,11 +122,12 @@ function traceOf(
   };
 }
 
-function endOf({ label, log }: SliderRun, aims: Readonly<Record<string, number>>): string {
-  const last = log.days.at(-1)?.concentrationGPerL ?? {};
-  const ends = Object.entries(aims).map(
-    ([component, aim]) => `${component} ${((100 * (last[component] ?? 0)) / aim).toFixed(0)} %`,
-  );
+function spanOf({ label, log }: SliderRun, aims: Readonly<Record<string, number>>): string {
+  const spans = Object.entries(aims).map(([component, aim]) => {
+    const values = log.days.map((day) => (100 * (day.concentrationGPerL[component] ?? 0)) / aim);
+    const [low, high, end] = [Math.min(...values), Math.max(...values), values.at(-1) ?? 0];
+    return `${component} ${low.toFixed(0)} to ${high.toFixed(0)} %, at last ${end.toFixed(0)} %`;
+  });
   const falls = log.fallingOn === null ? "" : ` (the level falls on ${log.fallingOn})`;
-  return `${label}: ${ends.join(", ")}${falls}`;
+  return `${label}: ${spans.join("; ")}${falls}`;
 }

@@ -55,7 +55,6 @@ export function washStagesFigure(
     scale: {
       type: "log",
       domain: [limitGPerM2 / 100, (wash.carryOverMlPerM2 / 1000) * wash.carriedInGPerL],
-      clamp: true,
     },
     axis: { format: "~g", tickCount: 6 },
   };
@@ -86,8 +85,8 @@ export function washStagesFigure(
           encoding: { y, text: { field: "text" } },
         },
         {
-          data: { values: values.filter(({ left }) => left >= limitGPerM2 / 100) },
-          mark: { type: "line" },
+          data: { values },
+          mark: { type: "line", clip: true },
           encoding: {
             x: {
               field: "water",

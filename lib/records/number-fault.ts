@@ -40,14 +40,20 @@ export function numberFault(text: string, kind: NumberKind, context: ReadContext
   if (text === "") {
     return { problem: "the cell is empty", advice: `write the ${kind.what}, or leave out the row` };
   }
-  return commaFault(text, context) ?? pointFault(text, context) ?? wordFault(text, kind);
+  return commaFault(text, kind, context) ?? pointFault(text, context) ?? wordFault(text, kind);
 }
 
-function commaFault(text: string, { decimalComma }: ReadContext): CellFault | undefined {
-  const thousands = /^[+-]?\d{1,3}([,'\u2019\u00a0\u202f ]\d{3})+(\.\d+)?$/.test(text);
+function commaFault(
+  text: string,
+  { max }: NumberKind,
+  { decimalComma }: ReadContext,
+): CellFault | undefined {
+  const apart = /^[+-]?\d{1,3}([,'\u2019\u00a0\u202f ]\d{3})+(\.\d+)?$/.test(text);
   const plain = text.replace(/[,'\u2019\u00a0\u202f ]/g, "");
-  if (thousands && !(decimalComma && text.includes(","))) {
-    const comma = /^[+-]?\d{1,3},\d{3}$/.test(text);
+  const comma = /^[+-]?\d{1,3},\d{3}$/.test(text);
+  // 0,800 and a density of 2,119 can only be decimals.
+  const decimals = comma && (/^[+-]?0/.test(text) || Math.abs(Number(plain)) > max);
+  if (apart && !decimals && !(decimalComma && text.includes(","))) {
     const other = comma ? `, or ${text.replace(",", ".")} if the comma marks the decimals` : "";
     return { problem: "a number with its thousands set apart", advice: `write ${plain}${other}` };
   }

@@ -16,15 +16,15 @@ describe("figures of fault finding", () => {
     const figure = faultEvidenceFigure(ranking);
     const { svg, warnings } = await drawn(figure);
     expect(warnings).toEqual([]);
-    expect(svg).toContain("HD − LD (contrast), blue");
+    expect(svg).toContain(">HD − LD, blue<");
     expect(figure.description).toContain("this fault foretells");
     expect(svg).toContain("like it)");
   });
   it("keep readings in the order in which strips are read", async () => {
     const { svg } = await drawn(faultEvidenceFigure(ranking));
     const at = (text: string) => svg.indexOf(`>${text}<`);
-    expect(at("D-min, red")).toBeLessThan(at("LD (speed), red"));
-    expect(at("LD (speed), red")).toBeLessThan(at("LD (speed), blue"));
+    expect(at("D-min, red")).toBeLessThan(at("LD, red"));
+    expect(at("LD, red")).toBeLessThan(at("LD, blue"));
   });
   it("show every probability, the rest summed", async () => {
     const figure = faultProbabilityFigure(ranking, { faults: 3 });

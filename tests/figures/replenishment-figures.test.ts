@@ -112,7 +112,9 @@ describe("tankExplorer", () => {
     expect(slider?.steps[1]?.args).toEqual(["visible", [false, false, true, true]]);
   });
   it("says in words where every position ends", () => {
-    expect(figure.description).toMatch(/600: developing agent \d+ %, bromide \d+ %; 720:/);
+    expect(figure.description).toMatch(
+      /600: developing agent \d+ to \d+ %, at last \d+ %; bromide .*\. 720: /,
+    );
   });
   it("refuses one run, aims of nothing, and a start that is not there", () => {
     const given = { title: "x", slider: "Rate", runs, aims };

@@ -108,7 +108,7 @@ describe("the morning call on another lab's files", () => {
     const { saved } = await run(WEEK, [["asOf", "2026-05-26T07:30"]]);
     const [paper] = savedBy(saved).processes;
     expect([paper?.verdict, paper?.workMayRun]).toEqual(["act", false]);
-    expect(paper?.reason).toMatch(/hours old \(stale after 12\)$/);
+    expect(paper?.reason).toMatch(/is 2 days old \(stale after 12 hours\)$/);
   });
 
   it("has nothing to say, and holds, before the first strip", { timeout: SLOW }, async () => {

@@ -56,10 +56,8 @@ const REFUSED: readonly (readonly [string, string])[] = [
   ["0,76", `a decimal comma; write 0.76, ${COMMA_ADVICE}`],
   [",76", `a decimal comma; write 0.76, ${COMMA_ADVICE}`],
   ["-,76", `a decimal comma; write -0.76, ${COMMA_ADVICE}`],
-  [
-    "1,234",
-    "a number with its thousands set apart; write 1234, or 1.234 if the comma marks the decimals",
-  ],
+  ["0,800", `a decimal comma; write 0.800, ${COMMA_ADVICE}`],
+  ["1,234", `a decimal comma; write 1.234, ${COMMA_ADVICE}`],
   ["1,234,567", "a number with its thousands set apart; write 1234567"],
   ["1 234.5", "a number with its thousands set apart; write 1234.5"],
   ["1'234", "a number with its thousands set apart; write 1234"],
@@ -174,5 +172,15 @@ describe("a cell that holds a temperature", () => {
       problem: "a bath nobody registered",
       advice: "write film-developer, or add it to the list of baths",
     });
+  });
+});
+
+describe("a comma before three digits", () => {
+  it("is thousands set apart or a decimal comma where both would be in range", () => {
+    const text = 'date,process,format,count\n2026-08-14,colour-paper,10x15cm,"1,234"';
+    const [problem] = parseProductionLog(text, { file: "production.csv" }).problems;
+    expect(`${problem?.problem}; ${problem?.advice}`).toBe(
+      "a number with its thousands set apart; write 1234, or 1.234 if the comma marks the decimals",
+    );
   });
 });

@@ -3,6 +3,7 @@ import { dateOf } from "../strips/local-time.ts";
 import type { StripHistory } from "../strips/strip-history.ts";
 import { type StripTable, stripTable } from "../strips/strip-table.ts";
 import { isBeyondLimit } from "../verdict/limit-level.ts";
+import { requireDates } from "./base-positions.ts";
 import type { BasePeriod } from "./chart-choices.ts";
 
 /** How a base period is looked for. */
@@ -82,6 +83,7 @@ export function basePeriodInControl(
     throw new InputError(where, "from", from, 'write a local date, such as "2026-05-17"');
   }
   const exclude = search.exclude ?? [];
+  requireDates(where, exclude);
   const days = daysOf(stripTable(where, history), from, exclude);
   const good = days.filter((day) => day.inControl && day.strips > 0).slice(0, wanted);
   const strips = good.reduce((sum, day) => sum + day.strips, 0);

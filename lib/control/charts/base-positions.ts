@@ -33,15 +33,20 @@ export function excludedPositions(
   exclude: readonly string[] | undefined,
 ): readonly number[] {
   if (exclude === undefined || exclude.length === 0) return [];
-  exclude.forEach((text, i) => {
-    if (typeof text === "string" && dateOrTime.test(text)) return;
-    throw new InputError(where, `exclude[${i}]`, text, 'write a local date, such as "2026-06-09"');
-  });
+  requireDates(where, exclude);
   const found: number[] = [];
   series.takenAt.forEach((time, i) => {
     if (exclude.some((text) => time.startsWith(text))) found.push(i);
   });
   return found;
+}
+
+/** Lets days or times to be left out in: `"2026-06-09"`, `"2026-06-09T07:10"`. */
+export function requireDates(where: string, exclude: readonly string[]): void {
+  exclude.forEach((text, i) => {
+    if (typeof text === "string" && dateOrTime.test(text)) return;
+    throw new InputError(where, `exclude[${i}]`, text, 'write a local date, such as "2026-06-09"');
+  });
 }
 
 const dateOrTime = /^\d{4}-\d\d-\d\d(T\d\d:\d\d(:\d\d)?)?$/;

@@ -45,7 +45,7 @@ export function freshStripWords(
   staleAfterHours: number,
 ): OverallWords {
   const found = overallWords(worded, specification);
-  const age = `the latest strip, of ${takenAt.replace("T", " ")}, is ${Number(ageHours.toFixed(1))} hours old (stale after ${staleAfterHours})`;
+  const age = `the latest strip, of ${takenAt.replace("T", " ")}, is ${ageWords(ageHours)} old (stale after ${staleAfterHours} hours)`;
   const left = found.level === level.run ? "" : `, and it left this: ${found.reason}`;
   const next =
     found.level === level.hold
@@ -57,6 +57,12 @@ export function freshStripWords(
     next,
     rows: found.rows,
   };
+}
+
+function ageWords(hours: number): string {
+  return hours < 48
+    ? `${Number(hours.toFixed(1))} hours`
+    : `${Number((hours / 24).toFixed(1))} days`;
 }
 
 /** Nothing is known of the process. */

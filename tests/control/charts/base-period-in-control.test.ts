@@ -75,6 +75,7 @@ describe("the base period by default", () => {
   it("turns back what cannot be meant", () => {
     for (const days of [0, -3, 2.5, Number.NaN]) expect(() => find(calm, { days })).toThrow(/days/);
     expect(() => find(calm, { from: "17 May" })).toThrow(/from is "17 May".*local date/);
+    expect(() => find([], { exclude: ["9 June"] })).toThrow(/exclude\[0\] is "9 June"/);
     expect(() => find(calm, { minimumReadings: 1 })).toThrow(/minimumReadings/);
   });
 });

@@ -132,7 +132,7 @@ describe("the verdict on what is not known", () => {
     expect(judge(strips, {}, { asOf: morning(1, "19:10") }).verdict).toBe("run");
     const late = judge(strips, {}, { asOf: morning(2, "07:00") });
     expect([late.verdict, late.workMayRun]).toEqual(["act", false]);
-    expect(late.reason).toMatch(/2026-08-01 07:10, is 23\.8 hours old \(stale after 12\)/);
+    expect(late.reason).toMatch(/2026-08-01 07:10, is 23\.8 hours old \(stale after 12 hours\)/);
     expect(late.next).toBe("Run a strip before any customer prints.");
     expect(judge(strips, { staleAfterHours: 48 }, { asOf: morning(2) }).verdict).toBe("run");
   });
