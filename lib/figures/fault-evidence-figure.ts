@@ -70,7 +70,8 @@ export function faultEvidenceFigure(
     type: "nominal",
     scale,
     title: null,
-    legend: { labelLimit: 420, direction: "vertical" },
+    // Without a canvas text widths are overestimated, and a limit would cut what fits.
+    legend: { labelLimit: 0, direction: "vertical" },
   };
   return vegaLiteFigure({
     title: options.title ?? "What was read, and what the leading faults foretell",
@@ -105,6 +106,7 @@ export function faultEvidenceFigure(
               type: "nominal",
               scale: { domain: scale.domain, range: ["circle", "square", "triangle-up"] },
               title: null,
+              legend: colour.legend,
             },
           },
         },

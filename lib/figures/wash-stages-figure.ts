@@ -74,14 +74,7 @@ export function washStagesFigure(
         },
         {
           data: limit,
-          mark: {
-            type: "text",
-            align: "right",
-            baseline: "bottom",
-            x: 416,
-            dy: -4,
-            color: palette.control,
-          },
+          mark: { type: "text", align: "left", x: 426, color: palette.control },
           encoding: { y, text: { field: "text" } },
         },
         {
