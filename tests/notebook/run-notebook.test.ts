@@ -1,5 +1,5 @@
 import { mkdir, readdir, rename, writeFile } from "node:fs/promises";
-import { join, relative } from "node:path";
+import { join, relative, sep } from "node:path";
 import { describe, expect, it } from "vitest";
 import { NotebookError } from "../../lib/notebook/cell-problem.ts";
 import type { Output } from "../../lib/notebook/notebook-file.ts";
@@ -143,13 +143,18 @@ describe("a run of a notebook", { timeout: SLOW }, () => {
     const parameters = { source: 'let log: string = "a.csv"; // path', tags: ["parameters"] };
     const read = 'import { readText } from "wetside/notebook";\nawait readText(log)';
     const { folder, file: made } = await notebookFile([parameters, read], { "mine.csv": "mine" });
-    const file = join(folder, "deep", "trial.ipynb");
-    await mkdir(join(folder, "deep"));
-    await rename(made, file);
     const typed = relative(process.cwd(), join(folder, "mine.csv"));
+    // As deep below the folder as the typed path climbs: from there it cannot name the same file.
+    const levels = typed.split(sep).map(() => "deep");
+    const deep = join(folder, ...levels);
+    const file = join(deep, "trial.ipynb");
+    await mkdir(deep, { recursive: true });
+    await rename(made, file);
     const result = await runNotebook({ file, settings: new Map([["log", typed]]) });
     expect(outputs(result)[2]).toMatchObject([{ data: text("mine") }]);
-    expect(result.notebook.cells[1]?.source).toBe('log = "../mine.csv";');
+    expect(result.notebook.cells[1]?.source).toBe(
+      `log = "${levels.map(() => "../").join("")}mine.csv";`,
+    );
   });
 
   it("keeps an expected error as an output and goes on", async () => {
