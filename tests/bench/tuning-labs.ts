@@ -16,6 +16,7 @@ export interface CoverageCell {
 
 export interface CoverageResult {
   readonly cell: CoverageCell;
+  readonly labs: number;
   /** Labs whose interval of the error held the truth; of the moment. */
   readonly errorHeld: number;
   readonly momentHeld: number;
@@ -46,23 +47,31 @@ export function coverageCells(): CoverageCell[] {
   );
 }
 
-/** Cells in which nothing changes. */
+/** Cells in which nothing changes, whatever the moment. */
 export function falseAlarmCells(): CoverageCell[] {
   return NOISE.flatMap((noiseSd) =>
     DENSITIES.map((stripsPerTurnover) => {
-      return { error: 0, changeAt: 0, turnovers: TURNOVERS, noiseSd, stripsPerTurnover };
+      return {
+        error: 0,
+        changeAt: TURNOVERS / 2,
+        turnovers: TURNOVERS,
+        noiseSd,
+        stripsPerTurnover,
+      };
     }),
   );
 }
 
 /** Runs a cell's labs: one tank, solved exactly, and strips that differ by their noise only. */
 export function coverageCell(cell: CoverageCell, labs: number, seed: number): CoverageResult {
-  const { turnovers, shares } = tankOfCell(cell);
-  const { normal } = seededRandom(seed);
+  const { normal, uniform } = seededRandom(seed);
   const noise = SENSITIVITY.map((_, j) => SENSITIVITY.map((__, k) => covariance(j, k, cell)));
   const own = Math.sqrt(1 - CORRELATION);
   let [errorHeld, momentHeld, calledChanged, width] = [0, 0, 0, 0];
   for (let lab = 0; lab < labs; lab++) {
+    // Within half a strip of the cell's moment, so that it falls between the strips.
+    const changeAt = cell.changeAt + (uniform() - 0.5) / cell.stripsPerTurnover;
+    const { turnovers, shares } = tankOfLab(cell, changeAt);
     const deviations = shares.map((share) => {
       const common = [normal(), normal()].map((each) => Math.sqrt(CORRELATION) * each);
       return SENSITIVITY.map((s, j) => {
@@ -74,19 +83,19 @@ export function coverageCell(cell: CoverageCell, labs: number, seed: number): Co
     const [low, high] = found.errorInterval;
     const [early, late] = found.changeAtInterval;
     if (low <= cell.error && cell.error <= high) errorHeld += 1;
-    if (early <= cell.changeAt && cell.changeAt <= late) momentHeld += 1;
+    if (early <= changeAt && changeAt <= late) momentHeld += 1;
     if (found.pValue <= 0.05) calledChanged += 1;
     width += (high - low) / labs;
   }
-  return { cell, errorHeld, momentHeld, calledChanged, width };
+  return { cell, labs, errorHeld, momentHeld, calledChanged, width };
 }
 
 /**
  * Turnovers as the pump is set, and the answer of developing agent as a share of what 100 % of rate
- * makes of it, at each strip. A strip is run at the end of each of the tank's days; the first day
- * ends at turnover 0.
+ * makes of it, at each strip. A strip is run at the end of each stretch of the tank's log; the
+ * stretch in which the pump changes is parted there.
  */
-function tankOfCell({ error, changeAt, turnovers, stripsPerTurnover }: CoverageCell) {
+function tankOfLab({ error, turnovers, stripsPerTurnover }: CoverageCell, changeAt: number) {
   const tank = {
     volumeL: 20,
     rateMlPerM2: 600,
@@ -95,19 +104,22 @@ function tankOfCell({ error, changeAt, turnovers, stripsPerTurnover }: CoverageC
     ],
   };
   const count = Math.round(turnovers * stripsPerTurnover);
-  const areaM2 = 20 / 0.6 / stripsPerTurnover;
-  const changed = Math.round(changeAt * stripsPerTurnover);
-  const days = Array.from({ length: count }, (_, i) => ({
-    date: new Date(Date.UTC(2026, 0, 1 + i)).toISOString().slice(0, 10),
-    areaM2,
-    replenisherMl: areaM2 * 600 * (i >= changed ? 1 + error : 1),
-  }));
+  const strips = Array.from({ length: count + 1 }, (_, i) => i / stripsPerTurnover);
+  const ends = [...strips.slice(1), changeAt].sort((a, b) => a - b);
+  const days = ends.map((end, i) => {
+    const areaM2 = ((end - (ends[i - 1] ?? 0)) * tank.volumeL * 1000) / tank.rateMlPerM2;
+    const delivered = end > changeAt ? 1 + error : 1;
+    return {
+      date: new Date(Date.UTC(2026, 0, 1 + i)).toISOString().slice(0, 10),
+      areaM2,
+      replenisherMl: areaM2 * tank.rateMlPerM2 * delivered,
+    };
+  });
   const states = tankOverDays(tank, days).days;
-  const shares = states.map(({ concentrationGPerL: { agent = 3.5 } }) => (agent - 3.5) / 1.7);
-  return {
-    turnovers: Array.from({ length: count + 1 }, (_, i) => i / stripsPerTurnover),
-    shares: [0, ...shares],
-  };
+  const shares = states
+    .filter((_, i) => ends[i] !== changeAt)
+    .map(({ concentrationGPerL: { agent = 3.5 } }) => (agent - 3.5) / 1.7);
+  return { turnovers: strips, shares: [0, ...shares] };
 }
 
 function covariance(j: number, k: number, { noiseSd }: CoverageCell): number {

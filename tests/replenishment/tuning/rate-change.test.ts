@@ -12,6 +12,7 @@ import {
 import { rateBank } from "../../../lib/replenishment/tuning/rate-bank.ts";
 import { rateSurface } from "../../../lib/replenishment/tuning/rate-surface.ts";
 import { rateAnswer } from "../../../lib/replenishment/tuning/tank-answer.ts";
+import { coverageCell } from "../../bench/tuning-labs.ts";
 
 const sensitivity = [0.3, 0.3, 0.3, 0.4, 0.4, 0.4];
 const NOISE_SD = 0.012;
@@ -82,28 +83,29 @@ describe("rateChange", () => {
     expect(found.pValue).toBeLessThan(0.01);
     expect(found.warnings).toEqual([]);
   });
-  it("speaks of no change in at most 5 % of unchanged lines falsely, within four standard errors", () => {
-    const lines = 300;
-    let false_ = 0;
-    for (let seed = 0; seed < lines; seed++) {
-      if (rateChange(strips(1000 + seed, 0, 0, 40, 4), { draws: 200 }).pValue <= 0.05) false_++;
-    }
-    expect(false_ / lines).toBeLessThan(0.05 + 4 * Math.sqrt((0.05 * 0.95) / lines));
-    expect(false_).toBeGreaterThan(0);
-  });
-  it("holds the truth in its intervals about as often as it says", () => {
-    const lines = 200;
-    let [size, moment] = [0, 0];
-    for (let seed = 0; seed < lines; seed++) {
-      const { errorInterval, changeAtInterval } = rateChange(strips(5000 + seed, 0.1, 3), {
-        draws: 200,
-      });
-      if (errorInterval[0] <= 0.1 && errorInterval[1] >= 0.1) size++;
-      if (changeAtInterval[0] <= 3 && changeAtInterval[1] >= 3) moment++;
-    }
-    const fourErrors = 4 * Math.sqrt((0.05 * 0.95) / lines);
-    expect(Math.abs(size / lines - 0.95)).toBeLessThan(fourErrors);
-    expect(moment / lines).toBeGreaterThan(0.93 - fourErrors);
+  describe("on simulated labs, the tank solved by tankOverDays", () => {
+    const labs = 150;
+    const fourErrors = 4 * Math.sqrt((0.05 * 0.95) / labs);
+    const cell = { turnovers: 4, noiseSd: 0.015, stripsPerTurnover: 12 };
+
+    it("speaks of a change falsely in at most 5 % of unchanged lines, within four standard errors", () => {
+      const found = coverageCell({ ...cell, error: 0, changeAt: 2 }, labs, 1000);
+      expect(found.calledChanged / labs).toBeLessThan(0.05 + fourErrors);
+      expect(found.calledChanged).toBeGreaterThan(0);
+    });
+    it.each([
+      [-0.3, 1 / 3],
+      [0.1, 2],
+      [-0.05, 3],
+      [0.3, 3],
+    ])(
+      "holds an error of %d since turnover %d as often as it says, within four standard errors",
+      (error, changeAt) => {
+        const found = coverageCell({ ...cell, error, changeAt }, labs, 2000);
+        expect(Math.abs(found.errorHeld / labs - 0.95)).toBeLessThan(fourErrors);
+        expect(found.momentHeld / labs).toBeGreaterThan(0.93 - fourErrors);
+      },
+    );
   });
   it("gives the same answer for the same strips, and does not care in which unit density is read", () => {
     const series = strips(9, -0.1, 2);
