@@ -14,6 +14,12 @@ const CONTENT_FAULTS: readonly string[] = [
 /** What is in the developer at one moment: g/L, contaminants mL/L. */
 export type DeveloperState = Readonly<Record<string, number>>;
 
+/** The developer of one day: as work begins, and as it ends, before anything happens overnight. */
+export interface DeveloperDay {
+  readonly morning: DeveloperState;
+  readonly evening: DeveloperState;
+}
+
 /** What a line's developer goes through. */
 export interface DeveloperHistory {
   readonly bath: SimulatedBath;
@@ -31,11 +37,11 @@ export interface DeveloperHistory {
  * The developer day by day, solved exactly between the moments at which something changes by itself
  * (a new mix of replenisher, a fault, a fresh bath).
  *
- * @returns the state at the start of work of each day, and after the last one
+ * @returns the state at the start and at the end of each day's work
  */
-export function developerOverDays(history: DeveloperHistory): readonly DeveloperState[] {
+export function developerOverDays(history: DeveloperHistory): readonly DeveloperDay[] {
   const { bath, days } = history;
-  const mornings: DeveloperState[] = [];
+  const done: DeveloperDay[] = [];
   let state = aimState();
   let day = 0;
   while (day < days.length) {
@@ -51,12 +57,13 @@ export function developerOverDays(history: DeveloperHistory): readonly Developer
       areaM2: history.areaM2[day + i] ?? 0,
       replenisherMl: history.deliveredMl[day + i] ?? 0,
     }));
-    const log = tankOverDays(tank, rows);
-    mornings.push(state, ...log.days.slice(0, -1).map((each) => each.concentrationGPerL));
-    state = log.days.at(-1)?.concentrationGPerL ?? state;
+    for (const { concentrationGPerL } of tankOverDays(tank, rows).days) {
+      done.push({ morning: state, evening: concentrationGPerL });
+      state = concentrationGPerL;
+    }
     day = end;
   }
-  return [...mornings, state];
+  return done;
 }
 
 function aimState(): DeveloperState {

@@ -65,7 +65,7 @@ export function simulateLine(
       stream(`heater ${bath.id}`),
     ),
   );
-  const mornings =
+  const developed =
     developer === undefined
       ? []
       : developerOverDays({
@@ -77,7 +77,7 @@ export function simulateLine(
           faults: faults.all,
         });
   const causesAt = (day: number, share: number, mishandled = 0) => {
-    const [from = {}, to = {}] = [mornings[day], mornings[day + 1]];
+    const { morning: from = {}, evening: to = {} } = developed[day] ?? {};
     const between = Object.keys(from).map((name) => {
       const start = from[name] ?? 0;
       return [name, start + share * ((to[name] ?? start) - start)] as const;

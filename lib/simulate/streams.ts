@@ -5,7 +5,8 @@ import { type RandomStream, seededRandom } from "../numerics/index.ts";
  * Seeds that lie side by side are scattered first (the finaliser of MurmurHash3, in the public domain).
  */
 export function partStream(seed: number, part: string): RandomStream {
-  let hash = scatter(seed ^ Math.floor(seed / 2 ** 32));
+  // A seed beyond 32 bits, or below zero, must not meet another one.
+  let hash = scatter(seed ^ scatter(Math.floor(seed / 2 ** 32)));
   for (const letter of part) hash = scatter(hash ^ (letter.codePointAt(0) ?? 0));
   return seededRandom(hash);
 }
