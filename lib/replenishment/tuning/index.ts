@@ -1,3 +1,7 @@
+export {
+  type IllustrativeSensitivity,
+  illustrativeSensitivity,
+} from "./illustrative-sensitivity.ts";
 export { noiseCovariance } from "./noise-covariance.ts";
 export {
   type PathPoint,
@@ -14,4 +18,5 @@ export {
 } from "./rate-sensitivity.ts";
 export { type RateEstimate, sequentialRateChange } from "./sequential-rate-change.ts";
 export { planStepTest, type StepTestPlan } from "./step-test.ts";
+export { type StripChannel, type StripRows, stripRows } from "./strip-rows.ts";
 export type { TuningSeries } from "./strip-series.ts";

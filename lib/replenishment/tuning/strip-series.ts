@@ -12,7 +12,7 @@ export interface TuningSeries {
   readonly deviations: readonly (readonly number[])[];
   /**
    * Steady-state change of each channel for a delivered rate 100 % too high (density per 1 = 100 %).
-   * The lab's own: see `sensitivityFromRateChanges`.
+   * The lab's own: see `rateSensitivity`; to try the method, `illustrativeSensitivity`.
    */
   readonly sensitivity: readonly number[];
   /** Covariance of the channels between strips of an unchanged bath, density². */
