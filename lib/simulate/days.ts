@@ -1,6 +1,7 @@
 import { InputError } from "../input/index.ts";
 
 const DAY_MS = 86_400_000;
+const LAST_DAY = Date.parse("9999-12-31T00:00Z");
 
 /** Consecutive local days, `YYYY-MM-DD`, from the first on. */
 export function consecutiveDays(where: string, from: unknown, count: number): readonly string[] {
@@ -10,6 +11,9 @@ export function consecutiveDays(where: string, from: unknown, count: number): re
       : Number.NaN;
   if (Number.isNaN(first) || new Date(first).toISOString().slice(0, 10) !== from) {
     throw new InputError(where, "from", from, "write a date that exists, as YYYY-MM-DD");
+  }
+  if (first + (count - 1) * DAY_MS > LAST_DAY) {
+    throw new InputError(where, "from", from, `${count} days from there go beyond the year 9999`);
   }
   return Array.from({ length: count }, (_, i) =>
     new Date(first + i * DAY_MS).toISOString().slice(0, 10),

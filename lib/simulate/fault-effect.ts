@@ -1,6 +1,6 @@
 import type { Densities } from "../control/index.ts";
 import { tankSteadyState } from "../replenishment/index.ts";
-import { checkedFault } from "./check-fault.ts";
+import { faultKindOf, requireFaultSize } from "./check-fault.ts";
 import { densityResponseOf } from "./density-response.ts";
 import { developerAims, developerTank } from "./developer-tank.ts";
 import { faultsOfLine } from "./faults-of-line.ts";
@@ -32,12 +32,14 @@ export function simulatedFaultEffect(
   const answers = densityResponseOf(where, process);
   const line = simulatedLines.find((each) => each.process === process);
   const id = line?.id ?? "";
-  const fault = checkedFault(
-    where,
-    { kind, line: id, fromDay: 0, ...(size === undefined ? {} : { size }) },
-    [id],
-    1,
-  );
+  const known = faultKindOf(where, kind);
+  const fault = {
+    kind: known.id,
+    line: id,
+    fromDay: 0,
+    untilDay: 1,
+    size: requireFaultSize(where, known, size ?? known.typicalSize),
+  };
   const faults = faultsOfLine(id, [fault]);
   const [bath] = line?.baths ?? [];
   const causes = stripCauses({

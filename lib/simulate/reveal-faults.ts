@@ -19,7 +19,7 @@ import type { RevealedFault, SimulatedLab } from "./simulated-lab.ts";
  */
 export function revealFaults(lab: Pick<SimulatedLab, "sealedAnswer">): readonly RevealedFault[] {
   const where = "revealFaults";
-  const { from, faults } = unseal(where, lab.sealedAnswer) as {
+  const { from, faults } = unseal(where, lab?.sealedAnswer) as {
     readonly from: string;
     readonly faults: readonly CheckedFault[];
   };

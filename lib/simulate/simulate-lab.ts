@@ -1,9 +1,11 @@
 import type { StripBatch } from "../control/index.ts";
 import { InputError, requireNumber } from "../input/index.ts";
-import { checkedFault } from "./check-fault.ts";
+import { checkedFault, requireApart } from "./check-fault.ts";
+import { checkedLines } from "./check-lines.ts";
 import { consecutiveDays } from "./days.ts";
 import { faultsOfLine } from "./faults-of-line.ts";
-import { drawFault } from "./random-fault.ts";
+import { requireKnownKeys } from "./known-keys.ts";
+import { drawFault, PRINTER_FAULT, prints } from "./random-fault.ts";
 import { seal } from "./seal.ts";
 import { type LineRun, type SimulatedLineLogs, simulateLine } from "./simulate-line.ts";
 import { simulateRemakes } from "./simulate-remakes.ts";
@@ -13,6 +15,17 @@ import type { SimulatedLab, SimulateLabOptions } from "./simulated-lab.ts";
 import { type SimulatedLine, simulatedLines } from "./simulated-line.ts";
 import { partStream } from "./streams.ts";
 import { type StripNoise, usualStripNoise } from "./strip-densities.ts";
+
+const OPTIONS: Readonly<Record<keyof SimulateLabOptions, true>> = {
+  seed: true,
+  days: true,
+  from: true,
+  lines: true,
+  faults: true,
+  noise: true,
+  mixSd: true,
+  mixEveryDays: true,
+};
 
 /**
  * Simulates a lab from the library's own rooms: work day by day, pumps with counters and calibration,
@@ -34,6 +47,7 @@ import { type StripNoise, usualStripNoise } from "./strip-densities.ts";
  */
 export function simulateLab(options: SimulateLabOptions): SimulatedLab {
   const where = "simulateLab";
+  requireKnownKeys(where, "options", options, Object.keys(OPTIONS));
   const seed = requireNumber(where, "seed", options.seed, { whole: true });
   const count = requireNumber(where, "days", options.days ?? 90, {
     min: 1,
@@ -75,22 +89,6 @@ export function simulateLab(options: SimulateLabOptions): SimulatedLab {
   };
 }
 
-function checkedLines(where: string, lines: readonly SimulatedLine[]): readonly SimulatedLine[] {
-  if (!Array.isArray(lines) || lines.length === 0) {
-    throw new InputError(where, "lines", lines, "write a list of lines, such as simulatedLines");
-  }
-  lines.forEach(({ id, baths }, i) => {
-    if (lines.findIndex((each) => each.id === id) < i) {
-      throw new InputError(where, "lines.id", id, "write each line once");
-    }
-    const [first] = baths;
-    requireNumber(where, `rateMlPerM2 of the first bath of ${id}`, first?.rateMlPerM2, {
-      above: 0,
-    });
-  });
-  return lines;
-}
-
 function faultsOf(
   where: string,
   { faults = [], seed }: SimulateLabOptions,
@@ -98,17 +96,31 @@ function faultsOf(
   days: number,
 ): readonly CheckedFault[] {
   const ids = lines.map(({ id }) => id);
-  const given = faults === "random" ? [drawFault(seed, ids, days)] : faults;
+  const given = faults === "random" ? [drawFault(seed, lines, days)] : faults;
   if (!Array.isArray(given)) {
     throw new InputError(where, "faults", faults, 'write a list of faults, or "random"');
   }
-  return given.map((fault) => checkedFault(where, fault, ids, days));
+  const checked = given.map((fault, i) => checkedFault(where, `faults[${i}]`, fault, ids, days));
+  checked.forEach(({ kind, line }, i) => {
+    if (kind !== PRINTER_FAULT || lines.some(({ id, process }) => id === line && prints(process))) {
+      return;
+    }
+    const advice = "write the line that makes prints; films do not go through a printer";
+    throw new InputError(where, `faults[${i}].line`, line, advice);
+  });
+  requireApart(where, checked);
+  return checked;
 }
 
 function checkedNoise(where: string, given: Partial<StripNoise>): StripNoise {
+  requireKnownKeys(where, "noise", given, Object.keys(usualStripNoise));
   const noise = { ...usualStripNoise, ...given };
   for (const [name, sd] of Object.entries(noise)) {
-    requireNumber(where, `noise.${name}`, sd, { min: 0, max: 0.2, unit: "density" });
+    requireNumber(where, `noise.${name}`, sd, {
+      min: 0,
+      max: 0.2,
+      hint: "a standard deviation, in density",
+    });
   }
   return noise;
 }
@@ -127,7 +139,7 @@ function remakesOf(
   logs: readonly SimulatedLineLogs[],
   faults: readonly CheckedFault[],
 ) {
-  const at = lines.findIndex(({ process }) => process === "colour-paper");
+  const at = lines.findIndex(({ process }) => prints(process));
   const [line, log] = [lines[at], logs[at]];
   if (line === undefined || log === undefined) return [];
   const made = new Map<string, number>();

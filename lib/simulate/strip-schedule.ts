@@ -10,6 +10,8 @@ export interface ScheduledStrip {
   readonly share: number;
 }
 
+/** The start-up strip comes before the one at midday. */
+export const LAST_START_UP = "12:30";
 const MIDDAY = "12:50";
 const EVENING = "17:25";
 const WORK = { from: 8, to: 18 } as const;
