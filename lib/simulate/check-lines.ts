@@ -2,10 +2,8 @@ import { InputError, requireNumber, requireOneOf } from "../input/index.ts";
 import { formatAreaM2 } from "../units/index.ts";
 import { densityResponses } from "./density-response.ts";
 import type { SimulatedBath, SimulatedLine } from "./simulated-line.ts";
+import { HIGHEST_READING } from "./strip-densities.ts";
 import { LAST_START_UP } from "./strip-schedule.ts";
-
-/** Highest density that a reference strip may have: what a densitometer shows. */
-const HIGHEST_DENSITY = 4.5;
 
 /** Lets lines in whose numbers can be computed with and whose logs can be told apart. */
 export function checkedLines(where: string, lines: unknown): readonly SimulatedLine[] {
@@ -52,7 +50,7 @@ function requireLine(where: string, at: string, line: SimulatedLine): void {
   for (const [patch, three] of Object.entries(line.reference)) {
     for (const colour of ["red", "green", "blue"] as const) {
       const argument = `${at}.reference.${patch}.${colour}`;
-      requireNumber(where, argument, three?.[colour], { min: 0, max: HIGHEST_DENSITY });
+      requireNumber(where, argument, three?.[colour], { min: 0, max: HIGHEST_READING });
     }
   }
   const { startUp } = line;

@@ -17,7 +17,7 @@ export interface StripNoise {
   readonly layerSd: number;
   /** Of one reading of the densitometer. */
   readonly readingSd: number;
-  /** Of the bath from day to day, of which half is kept overnight. */
+  /** Of what each day adds to the bath's wander, of which half is kept overnight. */
   readonly wanderSd: number;
 }
 
@@ -28,6 +28,9 @@ export const usualStripNoise: StripNoise = {
   readingSd: 0.006,
   wanderSd: 0.0025,
 };
+
+/** Where a densitometer's scale ends. */
+export const HIGHEST_READING = 4.5;
 
 /** How much of the strip's noise a patch shows: little where there is little dye. */
 const PATCH_SHARE: Readonly<Record<string, number>> = { dMin: 0.4, ld: 1, hd: 1.3 };
@@ -51,7 +54,7 @@ export function effectOnPatches(
   return Object.fromEntries(effects);
 }
 
-/** Reads a strip: true densities plus what differs from strip to strip, to thousandths. */
+/** Reads a strip: true densities plus what differs from strip to strip, to thousandths, 0 to 4.5. */
 export function readPatches(
   trueDensities: Patches,
   noise: StripNoise,
@@ -65,7 +68,7 @@ export function readPatches(
     const readingSd = patch === "dMin" ? noise.readingSd / 2 : noise.readingSd;
     const three = inARow(densitiesOfPatch).map((density, at) => {
       const value = density + share * (whole + (layers[at] ?? 0)) + readingSd * normal();
-      return Math.max(0, Math.round(value * 1000) / 1000);
+      return Math.min(HIGHEST_READING, Math.max(0, Math.round(value * 1000) / 1000));
     });
     return [patch, densities([three[0] ?? 0, three[1] ?? 0, three[2] ?? 0])] as const;
   });
