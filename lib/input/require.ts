@@ -46,8 +46,22 @@ export function requireNumber(
     (bounds.below === undefined || value < bounds.below) &&
     (!bounds.whole || Number.isInteger(value));
   if (ok) return value;
-  const hint = bounds.hint ? ` (${bounds.hint})` : "";
+  const meant = bounds.hint ?? numberMeant(value);
+  const hint = meant ? ` (${meant})` : "";
   throw new InputError(where, argument, value, `write ${allowed(bounds)}${hint}`);
+}
+
+/** What to say to a number that came as text. */
+function numberMeant(value: unknown): string | undefined {
+  const typed = /^\s*([-−+]?\d+(?:[.,]\d+)?)\s*([^\d\s]+[23]?)?\s*$/.exec(
+    typeof value === "string" ? value : "",
+  );
+  if (typed === null) return undefined;
+  const [, digits = "", unit] = typed;
+  if (unit !== undefined) return "a number, not text, without its unit";
+  // "1,500" is one and a half to some readers and fifteen hundred to others.
+  if (/,\d{3}$/.test(digits)) return "a number, not text, with a point for decimals";
+  return `a number, not text: ${Number(digits.replace("−", "-").replace(",", "."))}`;
 }
 
 function allowed(bounds: NumberBounds): string {

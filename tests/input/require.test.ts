@@ -23,6 +23,17 @@ describe("requireNumber", () => {
       "f: temperatureC is 98; write a finite number at most 60 °C (98 looks like °F)",
     );
   });
+  it("says what to write for a number that came as text", () => {
+    const message = (value: string) => () => requireNumber("f", "x", value, { min: 0, unit: "mL" });
+    expect(message("5")).toThrow(
+      'x is "5"; write a finite number at least 0 mL (a number, not text: 5)',
+    );
+    expect(message("20,5")).toThrow("not text: 20.5)");
+    expect(message("1,500")).toThrow("with a point for decimals");
+    expect(message("600 mL/m2")).toThrow("without its unit");
+    expect(message("2026-03-02")).toThrow(/0 mL$/);
+    expect(message("much")).toThrow(/0 mL$/);
+  });
   it("asks for whole numbers where only those make sense", () => {
     expect(() => requireNumber("f", "n", 1.5, { whole: true })).toThrow("a whole number");
   });

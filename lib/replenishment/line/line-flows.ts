@@ -34,7 +34,7 @@ export function lineFlows(line: TankLine, areaM2PerDay: number): readonly LineTa
   let carried = area * mlOf("enteringMlPerM2", line.enteringMlPerM2, "mL/m²");
   const fed = tanks.map((tank, i) => {
     const { name } = tank;
-    requireLitres(where, `volumeL of ${name}`, tank.volumeL);
+    requireLitres(where, `volumeL of ${name}`, tank.volumeL, tank);
     if (names.indexOf(name) < i)
       throw new InputError(where, "tanks.name", name, "write each name once");
     requireNumber(where, `carryOverMlPerM2 of ${name}`, tank.carryOverMlPerM2, {

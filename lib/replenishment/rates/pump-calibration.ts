@@ -1,6 +1,7 @@
 import { mean, sampleStandardDeviation } from "simple-statistics";
 import { InputError, requireNumber } from "../../input/index.ts";
 import { studentTQuantile } from "../../numerics/index.ts";
+import { requireVolume } from "../require-volume.ts";
 
 /** So many strokes into a measuring cylinder. */
 export interface CylinderReading {
@@ -66,7 +67,7 @@ export function pumpCalibration(check: {
     throw new InputError(where, "readings", readings, advice);
   }
   if (setting !== undefined) {
-    requireNumber(where, "settingMlPerStroke", setting, { above: 0, max: 1e6, unit: "mL" });
+    requireVolume(where, "settingMlPerStroke", setting, { above: 0, max: 1e6, unit: "mL" });
   }
   const each = readings.map(({ strokes, volumeMl }, i) => {
     const n = requireNumber(where, `readings[${i}].strokes`, strokes, {
@@ -75,7 +76,7 @@ export function pumpCalibration(check: {
       whole: true,
     });
     return (
-      requireNumber(where, `readings[${i}].volumeMl`, volumeMl, { min: 0, max: 1e9, unit: "mL" }) /
+      requireVolume(where, `readings[${i}].volumeMl`, volumeMl, { min: 0, max: 1e9, unit: "mL" }) /
       n
     );
   });

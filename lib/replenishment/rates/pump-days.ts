@@ -1,5 +1,6 @@
 import { InputError, requireNumber } from "../../input/index.ts";
 import { dayNumber } from "../calendar.ts";
+import { requireVolume } from "../require-volume.ts";
 import type { CylinderReading } from "./pump-calibration.ts";
 
 /** A reading of one pump, as a log holds it. */
@@ -50,13 +51,13 @@ export function timedReadings(
     const at = `readings[${i}]`;
     const count = { min: 0, max: Number.MAX_SAFE_INTEGER };
     requireNumber(where, `${at}.counterStrokes`, reading.counterStrokes, { ...count, whole: true });
-    requireNumber(where, `${at}.settingMlPerStroke`, reading.settingMlPerStroke, {
+    requireVolume(where, `${at}.settingMlPerStroke`, reading.settingMlPerStroke, {
       min: 0,
       max: 1e6,
       unit: "mL",
     });
     if (reading.deliveredMl !== undefined) {
-      requireNumber(where, `${at}.deliveredMl`, reading.deliveredMl, {
+      requireVolume(where, `${at}.deliveredMl`, reading.deliveredMl, {
         min: 0,
         max: 1e9,
         unit: "mL",

@@ -1,6 +1,7 @@
 import { InputError, requireNumber } from "../../input/index.ts";
 import { type StockForecast, stockForecast } from "../../solutions/index.ts";
 import { formatAreaM2 } from "../../units/index.ts";
+import { requireVolume } from "../require-volume.ts";
 
 /** A replenisher and what it costs. */
 export interface ReplenisherRate {
@@ -117,6 +118,11 @@ export function replenisherForecast(given: {
     max: 1e7,
     unit: "mL/m²",
   });
+  const onShelfMl = requireVolume(where, "onShelfMl", given.onShelfMl, {
+    min: 0,
+    max: 1e12,
+    unit: "mL",
+  });
   const share = requireNumber(where, "share", given.share ?? 1, { above: 0, max: 1 });
   const { areaM2ByWeekday: areas } = given;
   if (!Array.isArray(areas) || areas.length !== 7) {
@@ -128,7 +134,7 @@ export function replenisherForecast(given: {
     return requireNumber(where, `areaM2ByWeekday[${i}]`, area, bounds) * rate * share;
   });
   return stockForecast({
-    onShelfMl: given.onShelfMl,
+    onShelfMl,
     weekUseMl,
     from: given.from,
     leadDays: given.leadDays,

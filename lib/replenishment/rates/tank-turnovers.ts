@@ -44,7 +44,7 @@ export function tankTurnoversAt(log: {
   readonly holdDays?: number;
 }): TankTurnovers {
   const where = "tankTurnoversAt";
-  const volumeL = requireLitres(where, "volumeL", log.volumeL);
+  const volumeL = requireLitres(where, "volumeL", log.volumeL, log);
   const by = requireOneOf(where, "by", log.by ?? "set", ["set", "delivered"]);
   const hold = requireNumber(where, "holdDays", log.holdDays ?? 0, {
     min: 0,

@@ -1,5 +1,6 @@
 import { requireNumber } from "../../input/index.ts";
 import { molarMass } from "../../solutions/index.ts";
+import { requireVolume } from "../require-volume.ts";
 import { silverCautions } from "./silver-data.ts";
 
 /** What cartridges of iron do to a flow of used fixer. */
@@ -54,7 +55,7 @@ export function metallicExchange(cartridge: {
     unit: "g/L",
   });
   const share = requireNumber(where, "share", cartridge.share, { min: 0, max: 1 });
-  const flow = requireNumber(where, "litresPerDay", cartridge.litresPerDay ?? 0, {
+  const flow = requireVolume(where, "litresPerDay", cartridge.litresPerDay ?? 0, {
     min: 0,
     max: 1e7,
     unit: "L/day",

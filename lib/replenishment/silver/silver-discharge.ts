@@ -1,4 +1,5 @@
 import { InputError, requireNumber } from "../../input/index.ts";
+import { requireVolume } from "../require-volume.ts";
 import { silverCautions, silverToxicityThreshold } from "./silver-data.ts";
 
 /** What goes down the drain. */
@@ -44,7 +45,7 @@ export function silverDischarge(waste: {
   const grams = { min: 0, max: 1e9, unit: "g" };
   const treated = requireNumber(where, "treatedG", waste.treatedG, grams);
   const untreated = requireNumber(where, "untreatedG", waste.untreatedG ?? 0, grams);
-  const water = requireNumber(where, "waterL", waste.waterL, { min: 1e-3, max: 1e12, unit: "L" });
+  const water = requireVolume(where, "waterL", waste.waterL, { min: 1e-3, max: 1e12, unit: "L" });
   const shares = waste.recoveryShares ?? [];
   if (!Array.isArray(shares)) {
     throw new InputError(where, "recoveryShares", shares, "write a list like [0.9, 0.95]");

@@ -1,5 +1,6 @@
 import { InputError, requireNumber, requireOneOf } from "../../input/index.ts";
 import { requireLitres } from "../require-litres.ts";
+import { requireVolume } from "../require-volume.ts";
 
 /** Something dissolved in a bath that is followed: developing agent, bromide, alkali, sulfite. */
 export interface BathComponent {
@@ -78,12 +79,12 @@ export function checkedTank(where: string, tank: BathTank): CheckedTank {
     }
   });
   return {
-    volumeL: requireLitres(where, "volumeL", tank.volumeL),
+    volumeL: requireLitres(where, "volumeL", tank.volumeL, tank),
     rateLPerM2: litres("rateMlPerM2"),
     carryInLPerM2: litres("carryInMlPerM2"),
     carryOutLPerM2: litres("carryOutMlPerM2"),
     evaporationLPerDay:
-      requireNumber(where, "evaporationMlPerDay", tank.evaporationMlPerDay ?? 0, {
+      requireVolume(where, "evaporationMlPerDay", tank.evaporationMlPerDay ?? 0, {
         min: 0,
         max: 1e10,
         unit: "mL/day",

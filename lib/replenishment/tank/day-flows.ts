@@ -1,4 +1,4 @@
-import { requireNumber } from "../../input/index.ts";
+import { requireVolume } from "../require-volume.ts";
 import { type CheckedTank, requireAreaPerDay } from "./bath-tank.ts";
 import { flowsOf } from "./tank-flows.ts";
 import type { TankDay } from "./tank-log.ts";
@@ -9,7 +9,7 @@ export function dayFlows(where: string, tank: CheckedTank, day: TankDay, i: numb
   const volumeOf = (argument: "replenisherMl" | "evaporationMl", given: number | undefined) =>
     given === undefined
       ? undefined
-      : requireNumber(where, `days[${i}].${argument}`, given, { min: 0, max: 1e10, unit: "mL" });
+      : requireVolume(where, `days[${i}].${argument}`, given, { min: 0, max: 1e10, unit: "mL" });
   const delivered = volumeOf("replenisherMl", day.replenisherMl);
   const evaporated = volumeOf("evaporationMl", day.evaporationMl);
   const thatDay =

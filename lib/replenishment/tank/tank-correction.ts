@@ -1,6 +1,7 @@
 import { InputError, requireNumber, requireOneOf } from "../../input/index.ts";
 import { cautionsFor, strengthAfterAdditions } from "../../solutions/index.ts";
 import { requireLitres } from "../require-litres.ts";
+import { requireVolume } from "../require-volume.ts";
 
 /** One step at the tank. */
 export interface CorrectionStep {
@@ -58,7 +59,7 @@ export function correctBath(
   steps: readonly CorrectionStep[],
 ): CorrectedTank {
   const where = "correctBath";
-  const volume = requireLitres(where, "volumeL", bath.volumeL);
+  const volume = requireLitres(where, "volumeL", bath.volumeL, bath);
   const names = Object.keys(bath.gPerL);
   for (const name of names) {
     requireNumber(where, `gPerL of ${name}`, bath.gPerL[name], { min: 0, max: 1e6, unit: "g/L" });
@@ -106,7 +107,7 @@ function checkedStep(
   names: readonly string[],
 ) {
   const at = `steps[${i}]`;
-  const litres = requireNumber(where, `${at}.litres`, step.litres, {
+  const litres = requireVolume(where, `${at}.litres`, step.litres, {
     above: 0,
     max: volume,
     unit: "L",

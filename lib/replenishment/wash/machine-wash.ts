@@ -1,5 +1,6 @@
 import { Matrix, solve } from "ml-matrix";
 import { requireNumber, requireOneOf } from "../../input/index.ts";
+import { requireVolume } from "../require-volume.ts";
 import { thiosulfateLimit } from "./carry-over.ts";
 
 /** A wash of one or more tanks in a machine. */
@@ -77,7 +78,7 @@ export function machineWash(wash: MachineWash): MachineWashResult {
     unit: "g/L",
   });
   const stages = requireNumber(where, "stages", wash.stages, { min: 1, max: 20, whole: true });
-  const water = requireNumber(where, "waterLPerHour", wash.waterLPerHour, {
+  const water = requireVolume(where, "waterLPerHour", wash.waterLPerHour, {
     above: 0,
     max: 1e9,
     unit: "L/h",

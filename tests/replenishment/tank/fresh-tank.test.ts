@@ -112,6 +112,12 @@ describe("a correction", () => {
     expect(kept.slice(0, 3)).toEqual([0.3164, 0.3487, 0.3585].map((v) => expect.closeTo(v, 4)));
     expect(kept[3]).toBeCloseTo(Math.exp(-1), 3);
   });
+  it("answers a step typed in gallons with the litres", () => {
+    const step = { add: "water", litres: "1 gal" as unknown as number, how: "overflow" as const };
+    expect(() => correctBath({ volumeL: 20, gPerL: { bromide: 1 } }, [step])).toThrow(
+      "write litres: 3.7854 for US gallons, 4.5461 for imperial gallons",
+    );
+  });
   it("refuses more than the tank holds, unknown names, and no steps", () => {
     const step = { add: "water", litres: 21, how: "overflow" } as const;
     expect(() => correctBath(bath, [step])).toThrow("no more than the tank holds");

@@ -194,6 +194,23 @@ describe("a tank that cannot be meant", () => {
     );
     expect(flows({ volumeL: "5.5 US gallons" })).toThrow("20.82 for US gallons");
   });
+  it("answers other units, decimal commas and volumes under other names with what to write", () => {
+    expect(flows({ volumeL: "20 L" })).toThrow("write litres, the number alone: 20");
+    expect(flows({ volumeL: "20000 ml" })).toThrow("the number alone: 20");
+    expect(flows({ volumeL: "20,5" })).toThrow("a number, not text: 20.5");
+    expect(flows({ volumeL: "5 imp gal" })).toThrow(/write litres: 22.73 for imperial gallons$/);
+    expect(flows({ volumeL: "80 pints" })).toThrow(
+      "37.854 for US pints, 45.461 for imperial pints",
+    );
+    const { volumeL: _, ...rest } = developer;
+    const named = (change: object) => () => tankFlows({ ...rest, ...change } as BathTank, 3);
+    expect(named({ volumeGal: 5 })).toThrow(
+      "in place of volumeGal write volumeL in litres; write litres: 18.927 for US gallons",
+    );
+    expect(named({ volumeMl: 20000 })).toThrow("the number alone: 20");
+    expect(named({ volume: 20 })).toThrow(/in place of volume write volumeL in litres$/);
+    expect(named({})).toThrow("volumeL is missing");
+  });
   it("suspects the unit when a tank turns over many times a day", () => {
     expect(tankFlows({ ...developer, volumeL: 0.02 }, 3).warnings[0]).toContain(
       "volumeL is in litres",
