@@ -29,7 +29,10 @@ export interface DeveloperHistory {
   /** Strength of the replenisher mixed for each day, 1 where it is right. */
   readonly mixStrength: readonly number[];
   readonly faults: readonly CheckedFault[];
-  /** Days on which the bath is mixed afresh (with starter: at its aim) before work, by index. */
+  /**
+   * Days on which the bath is mixed afresh (with starter: at its aim) before work, by index. What has
+   * gone wrong with its contents by then is gone.
+   */
   readonly freshOn?: readonly number[];
 }
 
@@ -108,10 +111,15 @@ function afterEvents(
   before: DeveloperState,
   day: number,
 ) {
-  const fresh = freshOn.includes(day);
-  // A bath whose contents were wrong is mended by mixing it afresh.
-  const ended = faults.some((f) => f.untilDay === day && CONTENT_FAULTS.includes(f.kind));
-  const state: Record<string, number> = { ...(fresh || ended ? aimState() : before) };
+  if (freshOn.includes(day)) return aimState();
+  // A bath whose contents were wrong is mended by mixing it afresh, unless it already was.
+  const ended = faults.some(
+    ({ kind, fromDay, untilDay }) =>
+      untilDay === day &&
+      CONTENT_FAULTS.includes(kind) &&
+      !freshOn.some((fresh) => fromDay <= fresh && fresh < untilDay),
+  );
+  const state: Record<string, number> = { ...(ended ? aimState() : before) };
   const multiply = (name: string, by: number) => {
     state[name] = (state[name] ?? 0) * by;
   };

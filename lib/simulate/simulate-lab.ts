@@ -1,20 +1,21 @@
-import type { StripBatch } from "../control/index.ts";
-import { InputError, requireNumber } from "../input/index.ts";
-import { checkedFault, requireApart } from "./check-fault.ts";
+import { requireNumber } from "../input/index.ts";
+import { checkedEvents } from "./check-event.ts";
+import { checkedFaults } from "./check-faults.ts";
 import { checkedLines } from "./check-lines.ts";
+import { checkedNoise } from "./check-noise.ts";
 import { consecutiveDays } from "./days.ts";
 import { faultsOfLine } from "./faults-of-line.ts";
 import { requireKnownKeys } from "./known-keys.ts";
-import { drawFault, PRINTER_FAULT, prints } from "./random-fault.ts";
+import { batchesOf } from "./line-parts.ts";
+import { prints } from "./random-fault.ts";
 import { seal } from "./seal.ts";
 import { type LineRun, type SimulatedLineLogs, simulateLine } from "./simulate-line.ts";
 import { simulateRemakes } from "./simulate-remakes.ts";
-import { batchOf } from "./simulate-strips.ts";
+import { registeredBatches } from "./simulated-batch.ts";
 import type { CheckedFault } from "./simulated-fault.ts";
 import type { SimulatedLab, SimulateLabOptions } from "./simulated-lab.ts";
 import { type SimulatedLine, simulatedLines } from "./simulated-line.ts";
 import { partStream } from "./streams.ts";
-import { type StripNoise, usualStripNoise } from "./strip-densities.ts";
 
 const OPTIONS: Readonly<Record<keyof SimulateLabOptions, true>> = {
   seed: true,
@@ -25,6 +26,9 @@ const OPTIONS: Readonly<Record<keyof SimulateLabOptions, true>> = {
   noise: true,
   mixSd: true,
   mixEveryDays: true,
+  events: true,
+  repeatStrips: true,
+  endsInTheMorning: true,
 };
 
 /**
@@ -34,9 +38,10 @@ const OPTIONS: Readonly<Record<keyof SimulateLabOptions, true>> = {
  *
  * density = reference + Σ answer · cause + noise; the answers are illustrative (data/simulate).
  *
- * @param options seed, days (1 to 3,660), first day, lines, faults, noise; see {@link SimulateLabOptions}
+ * @param options seed, days (1 to 3,660), first day, lines, faults, events, noise; see
+ *   {@link SimulateLabOptions}
  * @returns logs in the types of the records room, and the answer, sealed: see `revealFaults`
- * @throws InputError for a fault, a line or a day that does not exist, or a number out of range
+ * @throws InputError for a fault, an event, a line or a day that does not exist, or a number out of range
  *
  * @example
  * const lab = simulateLab({ seed: 1, days: 30, faults: "random" });
@@ -56,7 +61,7 @@ export function simulateLab(options: SimulateLabOptions): SimulatedLab {
   });
   const from = options.from ?? "2026-05-17";
   const lines = checkedLines(where, options.lines ?? simulatedLines);
-  const faults = faultsOf(where, options, lines, count);
+  const faults = checkedFaults(where, options, lines, count);
   const run: LineRun = {
     where,
     seed,
@@ -67,6 +72,9 @@ export function simulateLab(options: SimulateLabOptions): SimulatedLab {
       min: 1,
       whole: true,
     }),
+    events: checkedEvents(where, options.events ?? [], lines, count),
+    repeatStrips: options.repeatStrips ?? false,
+    endsInTheMorning: options.endsInTheMorning ?? false,
   };
   const logs = lines.map((line) => simulateLine(run, line, faults));
   return {
@@ -75,7 +83,7 @@ export function simulateLab(options: SimulateLabOptions): SimulatedLab {
     days: count,
     lines,
     strips: logs.flatMap(({ strips }) => strips),
-    batches: lines.map(batch),
+    batches: lines.flatMap((line) => registeredBatches(batchesOf(line))),
     production: logs.flatMap(({ production }) => production.rows),
     pumps: byTime(logs.flatMap(({ pumps }) => pumps)),
     temperatures: byTime(logs.flatMap(({ temperatures }) => temperatures)),
@@ -87,46 +95,6 @@ export function simulateLab(options: SimulateLabOptions): SimulatedLab {
       "A day's work goes evenly from eight to six.",
     ],
   };
-}
-
-function faultsOf(
-  where: string,
-  { faults = [], seed }: SimulateLabOptions,
-  lines: readonly SimulatedLine[],
-  days: number,
-): readonly CheckedFault[] {
-  const ids = lines.map(({ id }) => id);
-  const given = faults === "random" ? [drawFault(seed, lines, days)] : faults;
-  if (!Array.isArray(given)) {
-    throw new InputError(where, "faults", faults, 'write a list of faults, or "random"');
-  }
-  const checked = given.map((fault, i) => checkedFault(where, `faults[${i}]`, fault, ids, days));
-  checked.forEach(({ kind, line }, i) => {
-    if (kind !== PRINTER_FAULT || lines.some(({ id, process }) => id === line && prints(process))) {
-      return;
-    }
-    const advice = "write the line that makes prints; films do not go through a printer";
-    throw new InputError(where, `faults[${i}].line`, line, advice);
-  });
-  requireApart(where, checked);
-  return checked;
-}
-
-function checkedNoise(where: string, given: Partial<StripNoise>): StripNoise {
-  requireKnownKeys(where, "noise", given, Object.keys(usualStripNoise));
-  const noise = { ...usualStripNoise, ...given };
-  for (const [name, sd] of Object.entries(noise)) {
-    requireNumber(where, `noise.${name}`, sd, {
-      min: 0,
-      max: 0.2,
-      hint: "a standard deviation, in density",
-    });
-  }
-  return noise;
-}
-
-function batch(line: SimulatedLine): StripBatch {
-  return { id: batchOf(line), process: line.process, reference: line.reference, correction: {} };
 }
 
 function byTime<T extends { readonly readAt: string }>(rows: readonly T[]): readonly T[] {
@@ -150,6 +118,7 @@ function remakesOf(
     const mean = (ld[0] + ld[1] + ld[2]) / 3;
     return { density: mean + printerDensity(day), spread: Math.max(...ld) - Math.min(...ld) };
   };
-  const printsMade = days.map((day) => made.get(day) ?? 0);
-  return simulateRemakes(days, printsMade, densityOff, partStream(seed, "remakes"));
+  const worked = days.filter((day) => made.has(day));
+  const printsMade = worked.map((day) => made.get(day) ?? 0);
+  return simulateRemakes(worked, printsMade, densityOff, partStream(seed, "remakes"));
 }

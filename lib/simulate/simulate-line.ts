@@ -1,18 +1,24 @@
 import type { Strip } from "../control/index.ts";
 import type { BathTemperature, PumpReading } from "../records/index.ts";
 import { densityResponseOf, type ThreeDensities } from "./density-response.ts";
-import { developerOverDays } from "./developer-over-days.ts";
+import { developerOfLine } from "./developer-of-line.ts";
+import type { DeveloperState } from "./developer-over-days.ts";
 import { faultsOfLine } from "./faults-of-line.ts";
+import { batchesOf, freshBathsOf, heatersOf } from "./line-parts.ts";
+import { pumpPlan } from "./pump-plan.ts";
 import { type SimulatedProduction, simulateProduction } from "./simulate-production.ts";
 import { simulatePump } from "./simulate-pumps.ts";
 import { simulateStrips } from "./simulate-strips.ts";
 import { simulateTemperatures } from "./simulate-temperatures.ts";
+import { batchesByDay } from "./simulated-batch.ts";
+import type { SimulatedEvent } from "./simulated-event.ts";
 import type { CheckedFault } from "./simulated-fault.ts";
 import type { SimulatedLine } from "./simulated-line.ts";
 import { partStream } from "./streams.ts";
 import { stripCauses } from "./strip-causes.ts";
 import { effectOnPatches, type StripNoise } from "./strip-densities.ts";
-import { stripSchedule } from "./strip-schedule.ts";
+import { stripPlan } from "./strip-plan.ts";
+import { shareOfDay, stripSchedule } from "./strip-schedule.ts";
 
 /** What one line leaves behind. */
 export interface SimulatedLineLogs {
@@ -32,6 +38,9 @@ export interface LineRun {
   readonly noise: StripNoise;
   readonly mixSd: number;
   readonly mixEveryDays: number;
+  readonly events: readonly SimulatedEvent[];
+  readonly repeatStrips: boolean;
+  readonly endsInTheMorning: boolean;
 }
 
 /** Runs one line for all its days. */
@@ -40,71 +49,85 @@ export function simulateLine(
   line: SimulatedLine,
   all: readonly CheckedFault[],
 ): SimulatedLineLogs {
-  const { where, seed, days } = run;
+  const { where, seed, days, events, endsInTheMorning } = run;
   const stream = (part: string) => partStream(seed, `${line.id} ${part}`);
   const answers = densityResponseOf(where, line.process);
   const faults = faultsOfLine(line.id, all);
-  const production = simulateProduction(line, days, stream("production"));
+  const freshAt = freshBathsOf(line, events);
+  const workDays = endsInTheMorning ? days.slice(0, -1) : days;
+  const production = simulateProduction(line, workDays, stream("production"), (day) => {
+    return 1 - shareOfDay(freshAt.get(day) ?? "00:00");
+  });
   const [developer] = line.baths;
   const pumps = line.baths
     .filter((bath) => bath.rateMlPerM2 !== undefined)
     .map((bath) =>
       simulatePump(
         bath,
-        days,
+        workDays,
         production.areaM2,
+        pumpPlan(bath, events),
         bath === developer ? faults.pumpError : () => 0,
         stream(`pump ${bath.id}`),
       ),
     );
-  const heating = line.baths.map((bath) =>
+  const heating = heatersOf(line).map((heater) =>
     simulateTemperatures(
-      bath,
+      heater,
       days,
-      bath === developer ? faults.heaterErrorC : () => 0,
-      stream(`heater ${bath.id}`),
+      heater === developer ? faults.heaterErrorC : () => 0,
+      stream(`heater ${heater.id}`),
+      endsInTheMorning,
     ),
   );
-  const developed =
+  const bath =
     developer === undefined
-      ? []
-      : developerOverDays({
-          bath: developer,
-          days,
-          areaM2: production.areaM2,
-          deliveredMl: pumps[0]?.deliveredMl ?? [],
-          mixStrength: mixes(run, line),
-          faults: faults.all,
-        });
-  const causesAt = (day: number, share: number, mishandled = 0) => {
-    const { morning: from = {}, evening: to = {} } = developed[day] ?? {};
-    const between = Object.keys(from).map((name) => {
-      const start = from[name] ?? 0;
-      return [name, start + share * ((to[name] ?? start) - start)] as const;
-    });
-    return stripCauses({
-      developer: Object.fromEntries(between),
+      ? undefined
+      : developerOfLine(
+          {
+            bath: developer,
+            days,
+            areaM2: production.areaM2,
+            deliveredMl: pumps[0]?.deliveredMl ?? [],
+            mixStrength: mixes(run, line),
+            faults: faults.all,
+          },
+          freshAt,
+        );
+  const causesOn = (day: number, state: DeveloperState, mishandled = 0) =>
+    stripCauses({
+      developer: state,
       offsetC: heating[0]?.trueOffsetC[day] ?? 0,
       timeFactor: faults.timeFactor(day),
       standing: faults.standing(day),
       mishandled,
     });
-  };
   const patches = Object.keys(line.reference);
   return {
     production,
     pumps: pumps.flatMap(({ readings }) => readings),
     temperatures: heating.flatMap(({ readings }) => readings),
     strips: simulateStrips({
-      line,
-      schedule: stripSchedule(line.startUp, days, stream("strip times")),
-      effectOf: ({ day, share }, mishandled) =>
-        effectOnPatches(patches, answers, causesAt(day, share, mishandled)),
+      process: line.process,
+      planned: stripPlan(stripSchedule(line.startUp, days, stream("strip times")), {
+        days,
+        batches: batchesByDay(where, batchesOf(line), days),
+        freshAt,
+        endsInTheMorning,
+      }),
+      effectOf: (strip, mishandled) =>
+        effectOnPatches(
+          patches,
+          answers,
+          causesOn(strip.day, bath?.metBy(strip) ?? {}, mishandled),
+        ),
       mishandledOn: faults.mishandled,
+      repeat: run.repeatStrips,
       noise: run.noise,
       random: stream("strips"),
     }),
-    effectOn: (day) => effectOnPatches(patches, answers, causesAt(day, 0.5)),
+    effectOn: (day) =>
+      effectOnPatches(patches, answers, causesOn(day, bath?.during(day, 0.5) ?? {})),
   };
 }
 

@@ -15,11 +15,16 @@ export interface SimulatedProduction {
   readonly areaM2: readonly number[];
 }
 
-/** A line's work day by day: the week's pattern, days that differ, whole pieces. */
+/**
+ * A line's work day by day: the week's pattern, days that differ, whole pieces.
+ *
+ * @param shareOfDay share of a day, by index, on which the line runs; default all of it
+ */
 export function simulateProduction(
   line: SimulatedLine,
   days: readonly string[],
   { normal }: RandomStream,
+  shareOfDay: (day: number) => number = () => 1,
 ): SimulatedProduction {
   const pieces = line.formats.map(({ format, share }) => ({
     format,
@@ -28,8 +33,8 @@ export function simulateProduction(
   }));
   const areaOfOne = pieces.reduce((sum, { share, each }) => sum + share * each, 0);
   const rows: ProductionRow[] = [];
-  const areaM2 = days.map((date) => {
-    const load = (WEEK[weekdayOf(date)] ?? 1) * Math.max(0, 1 + DAY_SD * normal());
+  const areaM2 = days.map((date, at) => {
+    const load = (WEEK[weekdayOf(date)] ?? 1) * Math.max(0, 1 + DAY_SD * normal()) * shareOfDay(at);
     const total = (line.areaM2PerDay * load) / areaOfOne;
     return pieces.reduce((area, { format, share, each }) => {
       const expected = total * share;

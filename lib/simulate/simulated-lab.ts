@@ -1,5 +1,6 @@
 import type { Strip, StripBatch } from "../control/index.ts";
 import type { BathTemperature, ProductionRow, PumpReading, RemakesDay } from "../records/index.ts";
+import type { SimulatedEvent } from "./simulated-event.ts";
 import type { CheckedFault, SimulatedFault } from "./simulated-fault.ts";
 import type { SimulatedLine } from "./simulated-line.ts";
 import type { StripNoise } from "./strip-densities.ts";
@@ -22,6 +23,12 @@ export interface SimulateLabOptions {
   readonly mixSd?: number;
   /** Days for which a mix of replenisher lasts; default 14. */
   readonly mixEveryDays?: number;
+  /** What the lab does itself, such as a fresh bath or a pump set anew. Default: nothing. */
+  readonly events?: readonly SimulatedEvent[];
+  /** Whether a strip beyond a control limit is run again 13 minutes later; default false. */
+  readonly repeatStrips?: boolean;
+  /** Whether the last day ends after its start-up strips, before work; default false. */
+  readonly endsInTheMorning?: boolean;
 }
 
 /** A simulated lab: logs as a lab keeps them, and the answer, sealed. */

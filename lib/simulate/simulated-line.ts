@@ -1,16 +1,23 @@
 import type { Patches } from "../control/index.ts";
+import type { SimulatedBatch } from "./simulated-batch.ts";
 import { densities } from "./three-densities.ts";
 
-/** One bath of a simulated line, with the pump that replenishes it. */
-export interface SimulatedBath {
+/** Something a line keeps warm. */
+export interface SimulatedHeater {
   readonly id: string;
   readonly role: string;
-  readonly volumeL: number;
   readonly setTemperatureC: number;
+}
+
+/** One bath of a simulated line, with the pump that replenishes it. */
+export interface SimulatedBath extends SimulatedHeater {
+  readonly volumeL: number;
   readonly timeMin: number;
   /** Replenisher, mL/m²; a bath without has no pump. */
   readonly rateMlPerM2?: number;
   readonly settingMlPerStroke?: number;
+  /** The pump's counter before the first day; left out, invented. */
+  readonly firstCounterStrokes?: number;
 }
 
 /** A processing line of the simulated lab. Its first bath is the developer. */
@@ -26,6 +33,10 @@ export interface SimulatedLine {
   readonly reference: Patches;
   /** Time of the start-up strip, `"07:10"`. */
   readonly startUp: string;
+  /** Batches of control strips, one after the other; left out, one whose aims are `reference`. */
+  readonly batches?: readonly SimulatedBatch[];
+  /** Set temperature of the dryer, °C; left out, no dryer is logged. */
+  readonly dryerC?: number;
 }
 
 /** A colour-negative line for films; volumes, rates and loads are invented. */
