@@ -73,7 +73,8 @@ export function afterCheck(
   const hypotheses = weighed
     .map((each) => ({ ...each, probability: each.probability / total }))
     .sort((a, b) => b.probability - a.probability);
-  const left = checks.filter(({ id }) => !made.some(({ check }) => check === id));
+  const done = [...made, ...ranking.logs].map(({ check }) => check);
+  const left = checks.filter(({ id }) => !done.includes(id));
   const next = separatingCheck(hypotheses, left);
   const [first, second] = hypotheses;
   const percent = (p = 0) => `${(100 * p).toFixed(p > 0.99 ? 1 : 0)} %`;

@@ -1,13 +1,16 @@
 import { Matrix } from "ml-matrix";
 import type { FaultComponent } from "./fault-component.ts";
+import type { CourseShape } from "./fault-courses.ts";
 import type { FaultGroup, RankedFault } from "./fault-ranking.ts";
 import type { FaultCourse, FaultTable } from "./fault-table.ts";
 import {
   type CourseEvidence,
   evidenceByCourse,
   faultLogEvidence,
+  logSum,
   type Window,
 } from "./hypothesis-evidence.ts";
+import type { WeighedLog } from "./log-words.ts";
 import { patternSignature, type Signature } from "./pattern-signature.ts";
 import type { CheckedOptions } from "./rank-faults-options.ts";
 import type { FittedPattern } from "./reading-evidence.ts";
@@ -19,6 +22,7 @@ export interface PosteriorInput {
   readonly window: Window;
   readonly takenAt: readonly string[];
   readonly options: CheckedOptions;
+  readonly logs: readonly WeighedLog[];
 }
 
 const courseWords = { step: "step", gradual: "gradual", singleStrip: "single strip" } as const;
@@ -27,7 +31,9 @@ const anyCourse = { step: 0.5, gradual: 0.25, singleStrip: 0.25 };
 
 /** Posterior probabilities of all faults, of none of these, and of nothing wrong. */
 export function rankedFaults(input: PosteriorInput) {
-  const { table, components, window, takenAt, options } = input;
+  const { table, components, window, takenAt, options, logs } = input;
+  const logsOf = (id: string) => (course: CourseShape) =>
+    logs.reduce((sum, { term }) => sum + term(id, course), 0);
   const patterns = new Map<string, { signature: Signature; by: readonly CourseEvidence[] }>();
   for (const [id, pattern] of Object.entries(table.patterns)) {
     const signature = patternSignature(pattern, table, components);
@@ -39,15 +45,16 @@ export function rankedFaults(input: PosteriorInput) {
   const scored = table.faults.flatMap((entry) => {
     const pattern = patterns.get(entry.pattern);
     if (pattern === undefined) return [];
-    const { logEvidence, best } = faultLogEvidence(pattern.by, entry.course);
+    const { logEvidence, best } = faultLogEvidence(pattern.by, entry.course, logsOf(entry.id));
     if (best === undefined) return [];
     const prior = options.priorOf[entry.id] ?? 0;
     return [{ entry, logEvidence, best, log: logEvidence + Math.log(prior) }];
   });
   const anything = diffuseSignature(components, options.diffuseScale);
   const diffuse = evidenceByCourse(window, anything, kindsOf([anyCourse]));
-  const noneLog = faultLogEvidence(diffuse, anyCourse).logEvidence + Math.log(options.noneOfThese);
-  const nothingLog = Math.log(options.nothingWrong);
+  const none = faultLogEvidence(diffuse, anyCourse, logsOf("none-of-these"));
+  const noneLog = none.logEvidence + Math.log(options.noneOfThese);
+  const nothingLog = Math.log(options.nothingWrong) + quietLogs(window, logsOf("nothing-wrong"));
   const top = Math.max(noneLog, nothingLog, ...scored.map(({ log }) => log));
   const share = (log: number) => Math.exp(log - top);
   const total = scored.reduce((s, { log }) => s + share(log), share(noneLog) + share(nothingLog));
@@ -80,6 +87,12 @@ export function rankedFaults(input: PosteriorInput) {
     nothingWrong: share(nothingLog) / total,
     fitted,
   };
+}
+
+/** What the logs say if nothing is wrong: an instrument may have drifted at any moment. */
+function quietLogs({ courses }: Window, logs: (course: CourseShape) => number): number {
+  const steps = courses.filter(({ shape }) => shape.kind === "step");
+  return logSum(steps.map(({ shape }) => ({ log: logs(shape), weight: shape.share })));
 }
 
 function kindsOf(courses: readonly FaultCourse[]): ReadonlySet<string> {

@@ -1,4 +1,5 @@
 import type { Colour } from "../strip.ts";
+import type { LogStatement } from "./lab-log.ts";
 import type { SeparatingCheck } from "./separating-check.ts";
 
 /** What one reading says about a fault, given all other readings. */
@@ -28,7 +29,7 @@ export interface RankedFault {
   readonly group: string;
   /** Posterior probability among all faults, "none of these" and "nothing wrong". */
   readonly probability: number;
-  /** ln of the evidence against "nothing wrong". */
+  /** ln of the evidence of strips and logs together, beside "nothing wrong" and logs that show nothing. */
   readonly logEvidence: number;
   /** Size at the last strip it touches, in multiples of the limit its largest reading is held to. */
   readonly size: number;
@@ -81,6 +82,8 @@ export interface FaultRanking {
   /** Evidence of every reading for that. */
   readonly evidenceOfNext: readonly ReadingEvidence[];
   readonly residual: FaultResidual;
+  /** What each of the lab's logs says, with the first fault's most likely course; empty without logs. */
+  readonly logs: readonly LogStatement[];
   /** The one check that best separates the leading two, or `null` if there is none. */
   readonly check: SeparatingCheck | null;
   readonly sentence: string;

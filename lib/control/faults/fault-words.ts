@@ -14,6 +14,7 @@ export function rankingSentence(
   probability: number,
   faults: readonly RankedFault[],
   check: SeparatingCheck | null,
+  withLogs = false,
 ): string {
   const next = check === null ? "" : ` First ${check.name} (${check.tool}).`;
   const share = percentWords(probability);
@@ -29,7 +30,9 @@ export function rankingSentence(
   if (members.length === 1 && only !== undefined) {
     return `Most likely ${only.name} (${share}): ${leading.words}.${next}`;
   }
-  const alike = " Densities alone hardly tell these apart.";
+  const alike = withLogs
+    ? " What parts these is the course and the logs."
+    : " Densities alone hardly tell these apart.";
   return `Most likely ${leading.words} (${share}): ${list}.${alike}${next}`;
 }
 

@@ -75,13 +75,15 @@ export function logSum(
   );
 }
 
-/** Evidence of a fault: its pattern's evidence averaged over the ways it may come. */
+/** Evidence of a fault: its pattern's evidence averaged over the ways it may come, with what the
+ * logs say of each way. */
 export function faultLogEvidence(
   byCourse: readonly CourseEvidence[],
   course: FaultCourse,
+  logs: (course: CourseShape) => number = () => 0,
 ): { readonly logEvidence: number; readonly best: CourseEvidence | undefined } {
   const terms = byCourse.map((each) => ({
-    log: each.logEvidence,
+    log: each.logEvidence + logs(each.course.shape),
     weight: course[each.course.shape.kind] * each.course.shape.share,
   }));
   const weighed = terms.map(({ log, weight }) => (weight > 0 ? log + Math.log(weight) : -Infinity));

@@ -26,6 +26,16 @@ export type {
   WholeSignature,
 } from "./fault-table.ts";
 export { colourNegativeFaults, colourPaperFaults } from "./fault-tables.ts";
+export type { LabLogs, LogOfReadings, LogOfWork, LogStatement } from "./lab-log.ts";
+export { labLogs } from "./lab-logs.ts";
+export type {
+  LabLogsInput,
+  LoggedCheck,
+  LoggedPump,
+  LoggedTemperature,
+  LoggedWork,
+} from "./log-input.ts";
+export { faultLogKinds, faultWorkKinds, type LogKind, type WorkKind } from "./log-kinds.ts";
 export { parseFaultTable } from "./parse-fault-table.ts";
 export { rankFaults } from "./rank-faults.ts";
 export type { RankFaultsOptions } from "./rank-faults-options.ts";

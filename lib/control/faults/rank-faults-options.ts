@@ -1,6 +1,7 @@
 import { requireNumber, requireOneOf } from "../../input/index.ts";
 import type { FaultCheck } from "./fault-check.ts";
 import type { FaultTable } from "./fault-table.ts";
+import type { LabLogs } from "./lab-log.ts";
 
 /** How `rankFaults` weighs what it knows beforehand. */
 export interface RankFaultsOptions {
@@ -20,6 +21,8 @@ export interface RankFaultsOptions {
    */
   readonly diffuseScale?: number;
   readonly checks?: readonly FaultCheck[];
+  /** The line's own logs, from `labLogs`. Default: none, the strips alone. */
+  readonly logs?: LabLogs;
 }
 
 /** Options with nothing left open. */

@@ -7,9 +7,11 @@ import type { FaultRanking } from "./fault-ranking.ts";
 import { faultTableOf } from "./fault-tables.ts";
 import { rankingCautions, rankingSentence } from "./fault-words.ts";
 import { courseMeans } from "./hypothesis-evidence.ts";
+import { logStatements } from "./log-words.ts";
 import { checkedOptions, type RankFaultsOptions } from "./rank-faults-options.ts";
 import { faultResidual, readingEvidence } from "./reading-evidence.ts";
 import { requireFaultEvidence } from "./require-fault-evidence.ts";
+import { requireLabLogs } from "./require-lab-logs.ts";
 import { separatingCheck } from "./separating-check.ts";
 
 /**
@@ -21,11 +23,12 @@ import { separatingCheck } from "./separating-check.ts";
  * `∫₀^∞ N(ȳ; a·s, a²·C + Σ/N) p(a) da` with ȳ = gᵀK⁻¹y/N, N = gᵀK⁻¹g, K_ij = ρ^|i−j| + w, and p(a)
  * a Rayleigh density, and averaged over the courses; so a signature that could fit anything is held against itself. With prior
  * probabilities this gives posterior ones, beside "none of these" (deviations of any pattern, of
- * stated scale) and "nothing wrong" (noise alone).
+ * stated scale) and "nothing wrong" (noise alone). The lab's own logs (`options.logs`, from `labLogs`)
+ * multiply each fault's evidence, course by course, by what they say of it since that course began.
  *
  * @param evidence deviations of the last 1 to 60 strips and noise covariance, from `faultEvidence` or
  * written by hand; in density
- * @param options table, frequencies, priors, scales, checks
+ * @param options table, frequencies, priors, scales, checks, logs
  * @returns faults and groups with probabilities that sum to 1 with the two others, sizes in multiples
  * of the limit, what each reading says, what stays unexplained, and the check to make first
  * @throws InputError for a process without table, an unknown fault, a singular covariance, shapes
@@ -53,7 +56,9 @@ export function rankFaults(evidence: FaultEvidence, options: RankFaultsOptions =
   const { components, deviations, lagOne, wander, takenAt, noise } = ready.evidence;
   const courses = courseMeans(deviations, courseShapes(deviations.length), { lagOne, wander });
   const window = { noiseRoot: ready.noiseRoot, courses, sizeScale: checked.sizeScale };
-  const posterior = rankedFaults({ table, components, window, takenAt, options: checked });
+  const checks = options.checks ?? faultChecks;
+  const logs = requireLabLogs(where, options.logs, checks, takenAt);
+  const posterior = rankedFaults({ table, components, window, takenAt, options: checked, logs });
   const { faults, noneOfThese, nothingWrong } = posterior;
   const groups = groupsOf(table, faults);
   const [first, second] = groups;
@@ -74,7 +79,15 @@ export function rankFaults(evidence: FaultEvidence, options: RankFaultsOptions =
     { id: "none-of-these", name: "none of these", probability: noneOfThese },
     { id: "nothing-wrong", name: "nothing wrong", probability: nothingWrong },
   ];
-  const check = separatingCheck(hypotheses, options.checks ?? faultChecks);
+  const fitted = fittedOf(faults[0]?.id);
+  const course = { fault: faults[0]?.id ?? "", course: fitted.best.course.shape };
+  const statements = logStatements(logs, table, takenAt, course);
+  // What a log has told since is no new check.
+  const told = new Set(statements.map((each) => each.check));
+  const check = separatingCheck(
+    hypotheses,
+    checks.filter(({ id }) => !told.has(id)),
+  );
   const isFault = typeof leading !== "string";
   const likely = faults.filter((fault) => fault.probability > 0.05);
   return {
@@ -89,12 +102,18 @@ export function rankFaults(evidence: FaultEvidence, options: RankFaultsOptions =
     next: second?.faults[0] ?? null,
     evidenceOfNext: second === undefined ? [] : readingEvidence(next),
     residual,
+    logs: statements,
     check,
-    sentence: rankingSentence(leading, probability, faults, check),
+    sentence: rankingSentence(leading, probability, faults, check, statements.length > 0),
     assumptions: [
       ...evidence.assumptions,
       `one fault at a time; sizes by a Rayleigh density with mode ${checked.sizeScale}, in multiples of the limit`,
       `beforehand: nothing wrong ${checked.nothingWrong}, a fault the table lacks ${checked.noneOfThese}, the rest shared among ${table.faults.length} faults${options.frequencies ? " by their frequencies" : " evenly"}`,
+      ...(logs.length > 0
+        ? [
+            "each log is a check already made, independent of the others given the fault; how far a log can be wrong was judged (common practice, no source)",
+          ]
+        : []),
       `a fault the table lacks moves each reading by about ${checked.diffuseScale} times its limit at size 1`,
       ...(illustrative(table)
         ? [
@@ -104,6 +123,7 @@ export function rankFaults(evidence: FaultEvidence, options: RankFaultsOptions =
     ],
     warnings: [
       ...evidence.warnings,
+      ...(options.logs?.warnings ?? []),
       ...(ready.leftOut.length > 0
         ? [`no signature speaks of ${ready.leftOut.join("; ")}; left out`]
         : []),
