@@ -18,9 +18,11 @@ export type { LogOptions, LogProblem, LogSource, ParsedLog } from "./log-problem
 export type {
   BathTemperature,
   CylinderCheck,
+  LineCheck,
   ProductionRow,
   PumpReading,
   RemakesDay,
+  WorkEntry,
 } from "./log-rows.ts";
 export { loggedBaths, parseLabDescription } from "./parse-lab-description.ts";
 export { parseStripLogs, type StripLogFile } from "./parse-strip-logs.ts";

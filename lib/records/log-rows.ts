@@ -56,3 +56,27 @@ export interface RemakesDay {
   readonly remade: Readonly<Record<string, number>>;
   readonly source?: LogSource;
 }
+
+/** One check of a line that gave a number. */
+export interface LineCheck {
+  /** Local time to the minute. */
+  readonly readAt: string;
+  /** Id of the line. */
+  readonly line: string;
+  /** What was checked: `"developer-time"`, `"specific-gravity"`, `"check-plaque"` … */
+  readonly check: string;
+  /** The number read, in a unit of the lab's own that stays the same. */
+  readonly value: number;
+  readonly source?: LogSource;
+}
+
+/** One piece of work at a line that was written down. */
+export interface WorkEntry {
+  /** Local time to the minute. */
+  readonly doneAt: string;
+  /** Id of the line. */
+  readonly line: string;
+  /** What was done: `"developer-mixed"`, `"fixer-handled"` … */
+  readonly work: string;
+  readonly source?: LogSource;
+}

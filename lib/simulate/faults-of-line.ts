@@ -1,3 +1,5 @@
+import type { DeveloperState } from "./developer-over-days.ts";
+import type { LineState } from "./simulate-checks.ts";
 import type { CheckedFault } from "./simulated-fault.ts";
 
 /** The faults of one line as functions of the day's index. */
@@ -12,6 +14,8 @@ export interface FaultsOfLine {
   readonly mishandled: (day: number) => number;
   /** Density by which the printer is off. */
   readonly printerDensity: (day: number) => number;
+  /** What checks of the line could tell of a day, with a developer of these contents. */
+  readonly checked: (day: number, developer: DeveloperState) => LineState;
 }
 
 /** Sorts out what a line's faults do. */
@@ -36,5 +40,12 @@ export function faultsOfLine(line: string, faults: readonly CheckedFault[]): Fau
         0,
       ),
     printerDensity: (day) => size(day, "printer-at-fault"),
+    checked: (day, developer) => ({
+      developer,
+      timeFactor: 1 + time(day),
+      fixerLost: size(day, "fixer-exhausted"),
+      washLost: size(day, "wash-poor"),
+      zeroDrift: size(day, "densitometer-at-fault"),
+    }),
   };
 }

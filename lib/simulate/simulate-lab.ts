@@ -88,6 +88,11 @@ export function simulateLab(options: SimulateLabOptions): SimulatedLab {
     pumps: byTime(logs.flatMap(({ pumps }) => pumps)),
     temperatures: byTime(logs.flatMap(({ temperatures }) => temperatures)),
     remakes: remakesOf(run, lines, logs, faults),
+    checks: byTime(logs.flatMap(({ checks }) => checks)),
+    work: byMoment(
+      logs.flatMap(({ work }) => work),
+      ({ doneAt }) => doneAt,
+    ),
     sealedAnswer: seal({ from, faults }),
     assumptions: [
       "How far densities answer to a cause is illustrative; only directions are published.",
@@ -98,7 +103,11 @@ export function simulateLab(options: SimulateLabOptions): SimulatedLab {
 }
 
 function byTime<T extends { readonly readAt: string }>(rows: readonly T[]): readonly T[] {
-  return [...rows].sort((a, b) => (a.readAt < b.readAt ? -1 : a.readAt > b.readAt ? 1 : 0));
+  return byMoment(rows, ({ readAt }) => readAt);
+}
+
+function byMoment<T>(rows: readonly T[], of: (row: T) => string): readonly T[] {
+  return [...rows].sort((a, b) => (of(a) < of(b) ? -1 : of(a) > of(b) ? 1 : 0));
 }
 
 function remakesOf(

@@ -1,15 +1,17 @@
 import type { Strip } from "../control/index.ts";
-import type { BathTemperature, PumpReading } from "../records/index.ts";
+import type { BathTemperature, LineCheck, PumpReading, WorkEntry } from "../records/index.ts";
 import { densityResponseOf, type ThreeDensities } from "./density-response.ts";
 import { developerOfLine } from "./developer-of-line.ts";
 import type { DeveloperState } from "./developer-over-days.ts";
 import { faultsOfLine } from "./faults-of-line.ts";
 import { batchesOf, freshBathsOf, heatersOf } from "./line-parts.ts";
 import { pumpPlan } from "./pump-plan.ts";
+import { simulateChecks } from "./simulate-checks.ts";
 import { type SimulatedProduction, simulateProduction } from "./simulate-production.ts";
 import { simulatePump } from "./simulate-pumps.ts";
 import { simulateStrips } from "./simulate-strips.ts";
 import { simulateTemperatures } from "./simulate-temperatures.ts";
+import { simulateWork } from "./simulate-work.ts";
 import { batchesByDay } from "./simulated-batch.ts";
 import type { SimulatedEvent } from "./simulated-event.ts";
 import type { CheckedFault } from "./simulated-fault.ts";
@@ -26,6 +28,8 @@ export interface SimulatedLineLogs {
   readonly production: SimulatedProduction;
   readonly pumps: readonly PumpReading[];
   readonly temperatures: readonly BathTemperature[];
+  readonly checks: readonly LineCheck[];
+  readonly work: readonly WorkEntry[];
   /** What the baths do to each patch on a day's midday, without noise. */
   readonly effectOn: (day: number) => Readonly<Record<string, ThreeDensities>>;
 }
@@ -107,6 +111,19 @@ export function simulateLine(
     production,
     pumps: pumps.flatMap(({ readings }) => readings),
     temperatures: heating.flatMap(({ readings }) => readings),
+    checks: simulateChecks(
+      line,
+      days,
+      (day, takenAt) => faults.checked(day, bath?.metBy({ day, share: 0, takenAt }) ?? {}),
+      stream("checks"),
+    ),
+    work: simulateWork(
+      line.id,
+      days,
+      (day) => day % run.mixEveryDays === 0 || freshAt.has(day),
+      faults.all,
+      stream("work"),
+    ),
     strips: simulateStrips({
       process: line.process,
       planned: stripPlan(stripSchedule(line.startUp, days, stream("strip times")), {

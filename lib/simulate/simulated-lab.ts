@@ -1,5 +1,12 @@
 import type { Strip, StripBatch } from "../control/index.ts";
-import type { BathTemperature, ProductionRow, PumpReading, RemakesDay } from "../records/index.ts";
+import type {
+  BathTemperature,
+  LineCheck,
+  ProductionRow,
+  PumpReading,
+  RemakesDay,
+  WorkEntry,
+} from "../records/index.ts";
 import type { SimulatedEvent } from "./simulated-event.ts";
 import type { CheckedFault, SimulatedFault } from "./simulated-fault.ts";
 import type { SimulatedLine } from "./simulated-line.ts";
@@ -44,6 +51,10 @@ export interface SimulatedLab {
   readonly pumps: readonly PumpReading[];
   readonly temperatures: readonly BathTemperature[];
   readonly remakes: readonly RemakesDay[];
+  /** Checks of all lines that gave a number, by time. */
+  readonly checks: readonly LineCheck[];
+  /** Work of all lines that was written down, by time. */
+  readonly work: readonly WorkEntry[];
   /** What was wrong: a text for `revealFaults`. Printing or saving the lab gives nothing away. */
   readonly sealedAnswer: string;
   readonly assumptions: readonly string[];
