@@ -7,6 +7,11 @@ export interface RateChange {
   readonly error: number;
   /** Interval of the error that holds the truth with the stated confidence. */
   readonly errorInterval: readonly [number, number];
+  /**
+   * The same for a change that is at least one turnover old; null on fewer turnovers. Where nothing
+   * changed this is what the strips rule out; `errorInterval` then also holds changes made this morning.
+   */
+  readonly oldErrorInterval: readonly [number, number] | null;
   /** Tank turnovers at the change. */
   readonly changeAtTurnovers: number;
   readonly changeAtInterval: readonly [number, number];

@@ -2,7 +2,7 @@ import { requireNumber } from "../../input/index.ts";
 import { fQuantile } from "../../numerics/index.ts";
 import type { RateChange } from "./rate-change-result.ts";
 import { rateFinding } from "./rate-finding.ts";
-import { COARSE_ERRORS, closerFit } from "./rate-fit.ts";
+import { COARSE_ERRORS, closerFit, oldErrorInterval } from "./rate-fit.ts";
 import {
   type LikelihoodCuts,
   STEP_PARAMETERS,
@@ -100,6 +100,7 @@ export function rateChange(series: TuningSeries, options: RateChangeOptions = {}
     widestInterval: widest,
     confidence,
     weighted,
+    oldErrorInterval: oldErrorInterval(weighted, cuts),
   });
 }
 

@@ -12,6 +12,8 @@ export interface FindingInputs {
   readonly widestInterval: number;
   readonly confidence: number;
   readonly weighted: WeightedSeries;
+  /** Interval of the error of a change that is at least a turnover old; null on fewer turnovers. */
+  readonly oldErrorInterval: readonly [number, number] | null;
 }
 
 /** Decides between the three findings and says why. */
@@ -31,6 +33,7 @@ export function rateFinding(inputs: FindingInputs): RateChange {
     reason,
     error: estimate.error,
     errorInterval,
+    oldErrorInterval: inputs.oldErrorInterval,
     changeAtTurnovers: estimate.changeAt,
     changeAtInterval: estimate.changeAtInterval,
     pValue,
@@ -58,28 +61,37 @@ function baselineOf({ turnovers, z }: WeightedSeries, { error, changeAt }: StepE
 }
 
 function decide(
-  { estimate, pValue, falseAlarms, widestInterval }: FindingInputs,
+  { estimate, pValue, falseAlarms, widestInterval, oldErrorInterval }: FindingInputs,
   [low, high]: readonly [number, number],
   since: number,
 ): Pick<RateChange, "finding" | "reason"> {
-  const range = `${percent(low)} to ${percent(high)}`;
+  const range = rangeOf([low, high]);
   const narrow = high - low <= widestInterval;
   if (pValue > falseAlarms) {
     const chance = `a pattern like this comes by chance in ${percent(pValue).replace("+", "")} of unchanged lines`;
-    return low < 0 && high > 0 && narrow
-      ? {
-          finding: "no change to speak of",
-          reason: `No change to speak of: ${chance}; the error lies between ${range}.`,
-        }
-      : {
-          finding: "cannot tell yet",
-          reason: `Cannot tell yet: ${chance}, but an error of ${range} is not ruled out; read more strips.`,
-        };
+    // Of a change made this morning nobody can know; of one made a turnover ago the strips do.
+    if (oldErrorInterval === null || oldErrorInterval[1] - oldErrorInterval[0] > widestInterval) {
+      const old = oldErrorInterval === null ? range : rangeOf(oldErrorInterval);
+      return {
+        finding: "cannot tell yet",
+        reason: `Cannot tell yet: ${chance}, but an error of ${old} is not ruled out; read more strips.`,
+      };
+    }
+    return {
+      finding: "no change to speak of",
+      reason: `No change to speak of: ${chance}; a change more than a turnover old is one of ${rangeOf(oldErrorInterval)} at most.`,
+    };
   }
   if (!narrow) {
     return {
       finding: "cannot tell yet",
       reason: `Something changed some ${since.toFixed(1)} turnovers ago, but its size is only known as ${range}; wait for more turnovers before the rate is set.`,
+    };
+  }
+  if (low <= 0 && high >= 0) {
+    return {
+      finding: "cannot tell yet",
+      reason: `Something moved the strips, but not as a wrong rate would: an error of ${range} fits them about equally well. Look for another cause (temperature, time, mix) before the rate is touched.`,
     };
   }
   const direction = estimate.error < 0 ? "less" : "more";
@@ -101,6 +113,10 @@ function warnings(residualSd: number, statedSd: number): string[] {
   if (ratio < 0.5)
     return ["The strips scatter less than half as much as the stated noise; check the noise."];
   return [];
+}
+
+function rangeOf([low, high]: readonly [number, number]): string {
+  return `${percent(low)} to ${percent(high)}`;
 }
 
 function percent(fraction: number): string {

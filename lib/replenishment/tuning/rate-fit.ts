@@ -3,6 +3,7 @@ import {
   evenlySpaced,
   HIGHEST_ERROR,
   LOWEST_ERROR,
+  momentGrid,
   type RateGrid,
   type RateSurface,
   rateSurface,
@@ -56,4 +57,21 @@ function closerGrid(surface: RateSurface, cuts: LikelihoodCuts): RateGrid {
     errors: box(errors, e0, e1, FINE_ERRORS),
     moments: box(moments, m0, m1, FINE_MOMENTS),
   };
+}
+
+/** Turnovers after which a change shows plainly: 63 % of its answer. */
+const OLD_TURNOVERS = 1;
+const OLD_ERRORS = 397;
+
+/** Interval of the error of a change that is at least a turnover old; null on fewer turnovers. */
+export function oldErrorInterval(
+  { turnovers, z }: StripReadings,
+  cuts: LikelihoodCuts,
+): readonly [number, number] | null {
+  const first = turnovers[0] ?? 0;
+  const last = (turnovers.at(-1) ?? 0) - OLD_TURNOVERS;
+  if (last - first < OLD_TURNOVERS) return null;
+  const errors = evenlySpaced(LOWEST_ERROR, HIGHEST_ERROR, OLD_ERRORS);
+  const moments = momentGrid(first, last, OLD_TURNOVERS / 24);
+  return stepEstimate(rateSurface({ errors, moments }, turnovers, z), cuts).errorInterval;
 }
