@@ -1,5 +1,7 @@
+export { type CheckLogOptions, parseCheckLog } from "./check-log.ts";
 export { type DensitometerReading, parseDensitometerLog } from "./densitometer-log.ts";
 export { fileBeside } from "./file-beside.ts";
+export { formatCheckLog, formatWorkLog } from "./format-checks-and-work.ts";
 export {
   formatProductionLog,
   formatPumpLog,
@@ -39,3 +41,4 @@ export {
   parseTemperatureLog,
   type TemperatureLogOptions,
 } from "./temperature-log.ts";
+export { parseWorkLog, type WorkLogOptions } from "./work-log.ts";

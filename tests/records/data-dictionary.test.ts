@@ -14,6 +14,8 @@ const readers: Readonly<Record<string, (csv: string) => records.ParsedLog<unknow
   parsePumpLog: (csv) => records.parsePumpLog(csv, { file: "x.csv" }),
   parseTemperatureLog: (csv) => records.parseTemperatureLog(csv, { file: "x.csv" }),
   parseRemakesLog: (csv) => records.parseRemakesLog(csv, { file: "x.csv" }),
+  parseCheckLog: (csv) => records.parseCheckLog(csv, { file: "x.csv" }),
+  parseWorkLog: (csv) => records.parseWorkLog(csv, { file: "x.csv" }),
 };
 
 /** The part of the page under a heading of the second level. */
@@ -45,6 +47,8 @@ describe("the data dictionary", () => {
       parsePumpLog: "Pump log",
       parseTemperatureLog: "Bath-temperature log",
       parseRemakesLog: "Remakes log",
+      parseCheckLog: "Check log",
+      parseWorkLog: "Work log",
     };
     for (const [reader, read] of Object.entries(readers)) {
       const asked = read("x,y\n1,2\n").problems.map((each) => each.column);
