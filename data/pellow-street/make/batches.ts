@@ -1,14 +1,8 @@
-import type { Densities, Patches, StripBatch } from "../../../lib/control/strip.ts";
-import type { Line } from "./lab.ts";
+import type { Densities, Patches } from "../../../lib/control/index.ts";
+import type { SimulatedBatch } from "../../../lib/simulate/index.ts";
+import { CROSSOVERS } from "./plan.ts";
 
 type Three = readonly [red: number, green: number, blue: number];
-
-/** A batch as it is registered, and how far its strips truly lie from the aims this gives. */
-export interface MadeBatch {
-  readonly registered: StripBatch;
-  /** Why a crossover is run: the printed correction is never quite right. */
-  readonly hiddenShift: Readonly<Record<string, Three>>;
-}
 
 const film = {
   dMin: [0.26, 0.6, 0.84],
@@ -25,8 +19,11 @@ const paper = {
   dMax: [2.46, 2.44, 2.28],
 } as const satisfies Readonly<Record<string, Three>>;
 
-/** The two batches of each line, the one used first first. */
-export const madeBatches: Readonly<Record<Line, readonly [MadeBatch, MadeBatch]>> = {
+/**
+ * The batches of each line, in order. The printed correction is never quite right, which is why a
+ * crossover is run: the last argument is how far a batch's strips truly lie off the aims it gives.
+ */
+export const batches: Readonly<Record<"film" | "paper", readonly SimulatedBatch[]>> = {
   film: [
     batch("N-41", "colour-negative", "2026-04-20", film, {
       ld: [0, 0.01, 0],
@@ -64,25 +61,40 @@ export const madeBatches: Readonly<Record<Line, readonly [MadeBatch, MadeBatch]>
   ],
 };
 
+/** The film line's batch before these, in use during the step test of the late winter. */
+export const batchOfStepTest: SimulatedBatch = batch(
+  "N-40",
+  "colour-negative",
+  "2026-01-26",
+  moved(film, { ld: [-0.01, 0.02, 0.01], hd: [0.02, -0.01, -0.02], dMax: [0.01, 0.02, -0.03] }),
+  { ld: [0, 0, 0.01], hd: [0, 0.01, 0] },
+);
+
 function batch(
   id: string,
   process: string,
   firstUsed: string,
   reference: Readonly<Record<string, Three>>,
   correction: Readonly<Record<string, Three>>,
-  hiddenShift: Readonly<Record<string, Three>> = {},
-): MadeBatch {
+  aimsOff?: Readonly<Record<string, Three>>,
+): SimulatedBatch {
   const full = Object.fromEntries(
     Object.keys(reference).map((patch) => [patch, correction[patch] ?? ([0, 0, 0] as const)]),
   );
-  const registered = {
+  return {
     id,
     process,
     reference: named(reference),
     correction: named(full),
     firstUsed,
+    ...(aimsOff === undefined
+      ? {}
+      : { aimsOff: named(aimsOff), pairedDays: CROSSOVERS[lineOf(process)].length }),
   };
-  return { registered, hiddenShift };
+}
+
+function lineOf(process: string): "film" | "paper" {
+  return process === "colour-negative" ? "film" : "paper";
 }
 
 function named(patches: Readonly<Record<string, Three>>): Patches {

@@ -2,21 +2,14 @@
  * What happens at Pellow Street in the ninety days, and when. Everything here is invented.
  * The faults are told in ../hidden-faults.md and nowhere else.
  */
-const SEED = 20260814;
 
 /**
- * One stream of random numbers for each log, so that a change to one leaves the others as they are.
- * Those of the strips were chosen among a dozen so that the last morning makes a call to think
- * about: film just beyond an action limit, paper quiet.
+ * Seed of the simulated lab, found among some two thousand so that the last morning makes a call to
+ * think about (film just beyond an action limit, paper quiet), that no strip but those of the plan
+ * asked for a repeat, and that the pump's error and its day lie within the intervals that tuning gives.
  */
-export const STREAMS = {
-  production: SEED + 1,
-  pumps: SEED + 2,
-  temperatures: SEED + 3,
-  stripTimes: { film: SEED + 4, paper: SEED + 5 },
-  strips: { film: SEED + 56, paper: SEED + 147 },
-  remakes: SEED + 8,
-} as const;
+export const SEED = 20261368;
+
 export const FIRST_DAY = "2026-05-17";
 export const TODAY = "2026-08-14";
 
@@ -32,7 +25,11 @@ export const HEATER_FAULT = {
 } as const;
 
 /** Fixer gets into the film developer; the bath is dumped and mixed afresh before noon. */
-export const CONTAMINATION = { day: "2026-06-09", freshBathAt: "11:00" } as const;
+export const CONTAMINATION = {
+  day: "2026-06-09",
+  fixerMlPerL: 1,
+  freshBathAt: "11:30",
+} as const;
 
 /** Strips that read wrong by themselves and were repeated. */
 export const FALSE_ALARMS = {
@@ -51,4 +48,6 @@ export const COUNTER_RESET = { pump: "paper-bleach-fix", day: "2026-07-10" } as 
 
 /** Days on which every pump was run into a measuring cylinder. */
 export const CYLINDER_DAYS = ["2026-06-01", "2026-07-06", "2026-08-03"] as const;
-export const CYLINDER_STROKES = 20;
+
+/** A mix of replenisher lasts six days; a mix from a kit is right to 0.3 %. */
+export const MIXES = { mixEveryDays: 6, mixSd: 0.003 } as const;
