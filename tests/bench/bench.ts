@@ -7,13 +7,18 @@ import {
   colourPaperProcess,
   controlCharts,
   cusumRunLength,
+  designEwma,
+  driftRunLength,
   ewmaRunLength,
   individualsChart,
+  individualsMovingRangeRunLength,
   nelsonRules,
   nelsonZoneRules,
   parseStripLog,
+  risingRunLength,
   seriesOfStrips,
   statisticalLimits,
+  westernElectricZoneRules,
   zoneRulesRunLength,
 } from "wetside";
 import { seededRandom } from "wetside/numerics";
@@ -87,21 +92,41 @@ for (const readings of [10_000, 100_000, 1_000_000, 10_000_000]) {
   );
 }
 
-console.log("run lengths");
+console.log("run lengths, median processor time after warming up");
+const ewma = { lambda: 0.1, limitWidth: 2.7 };
 const runLengths: readonly [string, () => unknown][] = [
-  ["EWMA 0.1, 2.7", () => ewmaRunLength({ lambda: 0.1, limitWidth: 2.7 }, { shift: 1 })],
-  [
-    "CUSUM 0.5, 5",
-    () => cusumRunLength({ referenceValue: 0.5, decisionInterval: 5 }, { shift: 1 }),
-  ],
+  ["CUSUM 0.5, 5", () => cusumRunLength({ referenceValue: 0.5, decisionInterval: 5 })],
+  ["EWMA 0.1, 2.7", () => ewmaRunLength(ewma, { shift: 1 })],
+  ["EWMA 0.1, 2.7, limits that widen", () => ewmaRunLength(ewma, { shift: 1, limits: "exact" })],
+  ["EWMA 0.05, 2.7, limits that widen", () => exactSlow()],
+  ["four zone rules", () => zoneRulesRunLength(westernElectricZoneRules, { shift: 1 })],
   ["six zone rules", () => zoneRulesRunLength(nelsonZoneRules, { shift: 1 })],
+  ["individuals with moving range", () => individualsMovingRangeRunLength()],
+  ["six rising", () => risingRunLength(6)],
+  ["drift 0.02, EWMA 0.1, 2.7", () => driftRunLength({ chart: "ewma", ...ewma }, 0.02)],
+  ["EWMA designed for a shift", () => designEwma({ inControlRunLength: 370, shift: 1 })],
+  [
+    "EWMA designed for a drift",
+    () => designEwma({ inControlRunLength: 370, driftPerReading: 0.02 }),
+  ],
 ];
+function exactSlow() {
+  return ewmaRunLength({ lambda: 0.05, limitWidth: 2.7 }, { limits: "exact" });
+}
 for (const [name, compute] of runLengths) {
+  const begin = performance.now();
   compute();
-  const { seconds } = timed(() => {
-    for (let i = 0; i < 50; i++) compute();
-  });
-  console.log(`  ${name}: ${((1000 * seconds) / 50).toFixed(2)} ms each`);
+  const first = performance.now() - begin;
+  for (let i = 0; i < 20; i++) compute();
+  const times = Array.from({ length: 25 }, () => {
+    const used = process.cpuUsage();
+    for (let i = 0; i < 8; i++) compute();
+    const { user, system } = process.cpuUsage(used);
+    return (user + system) / 8000;
+  }).sort((a, b) => a - b);
+  console.log(
+    `  ${name.padEnd(34)} ${times[12]?.toFixed(2)} ms (the first one ${first.toFixed(1)} ms)`,
+  );
 }
 
 console.log("size and start");

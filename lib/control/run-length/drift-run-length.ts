@@ -1,10 +1,12 @@
 import { InputError, requireNumber } from "../../input/index.ts";
 import { normalCdf } from "../../numerics/index.ts";
+import { carrier } from "./carried-forward.ts";
 import type { ChartKernel } from "./chart-kernel.ts";
 import { upperCusumKernel } from "./cusum-kernel.ts";
 import type { CusumDesign } from "./cusum-run-length.ts";
 import { ewmaHalfWidth, twoSidedEwmaKernel } from "./ewma-kernel.ts";
 import type { EwmaDesign } from "./ewma-run-length.ts";
+import { sumOf } from "./flat-vectors.ts";
 
 /** A chart that a drift may be caught with. */
 export type DriftChart =
@@ -79,20 +81,12 @@ function individuals(limit: number, meanAt: (t: number) => number): number {
 
 /** 1 + Σ P(no signal in t readings). */
 function carriedForward(kernel: ChartKernel, meanAt: (t: number) => number): number {
-  let mass = kernel.row(0, meanAt(1));
+  const carry = carrier(kernel);
   let readings = 1;
-  for (let t = 2; t < MAX_READINGS; t++) {
-    const surviving = mass.reduce((sum, each) => sum + each, 0);
-    readings += surviving;
-    if (surviving < NEGLIGIBLE) return readings;
-    const next = mass.map(() => 0);
-    mass.forEach((weight, i) => {
-      if (weight < 1e-30) return;
-      kernel.row(kernel.states[i] ?? 0, meanAt(t)).forEach((each, j) => {
-        next[j] = (next[j] ?? 0) + weight * each;
-      });
-    });
-    mass = next;
+  for (let t = 1; t < MAX_READINGS; t++) {
+    const left = sumOf(carry(meanAt(t)));
+    readings += left;
+    if (left < NEGLIGIBLE) return readings;
   }
   throw new InputError("driftRunLength", "driftPerReading", "too small", "write a larger drift");
 }

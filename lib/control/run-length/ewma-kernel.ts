@@ -1,5 +1,4 @@
-import { normalCdf } from "../../numerics/index.ts";
-import { type ChartKernel, nodeCount, nodesOn, normalDensity } from "./chart-kernel.ts";
+import { type ChartKernel, nodeCount, nodesOn } from "./chart-kernel.ts";
 
 /** Half-width of the asymptotic limits of an EWMA of standard normal readings. */
 export function ewmaHalfWidth(lambda: number, limitWidth: number): number {
@@ -9,7 +8,7 @@ export function ewmaHalfWidth(lambda: number, limitWidth: number): number {
 /** EWMA with limits at ±`halfWidth`; the states are quadrature nodes between them. */
 export function twoSidedEwmaKernel(lambda: number, halfWidth: number): ChartKernel {
   const { nodes, weights } = nodesOn(-halfWidth, halfWidth, nodeCount((2 * halfWidth) / lambda));
-  return { states: nodes, row: ewmaRow(lambda, nodes, weights) };
+  return { states: Float64Array.from(nodes), ...inSteps(lambda, nodes, weights), barrier: false };
 }
 
 /**
@@ -18,26 +17,18 @@ export function twoSidedEwmaKernel(lambda: number, halfWidth: number): ChartKern
  */
 export function upperEwmaKernel(lambda: number, halfWidth: number): ChartKernel {
   const { nodes, weights } = nodesOn(0, halfWidth, nodeCount(halfWidth / lambda));
-  const inside = ewmaRow(lambda, nodes, weights);
   return {
-    states: [...nodes, 0],
-    row: (from, shift) => [
-      ...inside(from, shift),
-      normalCdf((-(1 - lambda) * from) / lambda - shift),
-    ],
+    states: Float64Array.from([...nodes, 0]),
+    ...inSteps(lambda, nodes, weights),
+    barrier: true,
   };
 }
 
-/** One step of the average from `from`, onto given nodes. */
-export function ewmaRow(
-  lambda: number,
-  nodes: readonly number[],
-  weights: readonly number[],
-): (from: number, shift: number) => number[] {
-  return (from, shift) => {
-    const centre = (1 - lambda) * from + lambda * shift;
-    return nodes.map(
-      (to, j) => ((weights[j] ?? 0) / lambda) * normalDensity((to - centre) / lambda),
-    );
+/** A step of the average has the standard deviation λ. */
+function inSteps(lambda: number, nodes: readonly number[], weights: readonly number[]) {
+  return {
+    targets: Float64Array.from(nodes, (node) => node / lambda),
+    weights: Float64Array.from(weights, (weight) => weight / lambda),
+    centre: (from: number) => ((1 - lambda) / lambda) * from,
   };
 }

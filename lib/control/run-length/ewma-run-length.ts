@@ -1,9 +1,8 @@
 import { requireNumber, requireOneOf } from "../../input/index.ts";
-import { nodeCount, nodesOn } from "./chart-kernel.ts";
-import { ewmaHalfWidth, ewmaRow, twoSidedEwmaKernel, upperEwmaKernel } from "./ewma-kernel.ts";
-import { kernelReadingsFrom, kernelRunLength } from "./kernel-run-length.ts";
+import { exactLimitsRunLength } from "./ewma-exact-limits.ts";
+import { ewmaHalfWidth, twoSidedEwmaKernel, upperEwmaKernel } from "./ewma-kernel.ts";
+import { kernelRunLength } from "./kernel-run-length.ts";
 import type { AverageRunLength } from "./run-length.ts";
-import { computable, dot } from "./survival-operator.ts";
 
 /** An EWMA chart of standardised readings. */
 export interface EwmaDesign {
@@ -68,25 +67,8 @@ export function ewmaRunLength(
   const kernel = both ? twoSidedEwmaKernel(lambda, half) : upperEwmaKernel(lambda, half);
   const result = kernelRunLength(where, kernel, shift, headStart * half);
   if (limits === "asymptotic") return result;
-  return { ...result, zeroState: exactLimitsRunLength(lambda, width, shift, headStart * half) };
-}
-
-/**
- * With limits that widen reading by reading, the expected number is carried backwards from the
- * reading at which they have reached their asymptote.
- */
-function exactLimitsRunLength(lambda: number, width: number, shift: number, start: number): number {
-  const half = ewmaHalfWidth(lambda, width);
-  const limitAt = (t: number) => half * Math.sqrt(1 - (1 - lambda) ** (2 * t));
-  // From here on the widening is below one part in 10¹⁵.
-  const settled = lambda === 1 ? 1 : Math.ceil(Math.log(1e-15) / (2 * Math.log(1 - lambda)));
-  let readingsFrom = kernelReadingsFrom("ewmaRunLength", twoSidedEwmaKernel(lambda, half), shift);
-  for (let t = settled; t >= 1; t--) {
-    const limit = limitAt(t);
-    const { nodes, weights } = nodesOn(-limit, limit, nodeCount((2 * limit) / lambda));
-    const row = ewmaRow(lambda, nodes, weights);
-    const later = nodes.map(readingsFrom);
-    readingsFrom = (from) => 1 + dot(row(from, shift), later);
-  }
-  return computable("ewmaRunLength", readingsFrom(start));
+  return {
+    ...result,
+    zeroState: exactLimitsRunLength(where, kernel, lambda, shift, headStart * half, half),
+  };
 }

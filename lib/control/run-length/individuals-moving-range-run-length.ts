@@ -1,7 +1,8 @@
 import { requireNumber } from "../../input/index.ts";
 import { normalDensity } from "./chart-kernel.ts";
+import { dot } from "./flat-vectors.ts";
 import { type PolynomialBasis, polynomialBasis } from "./polynomial-basis.ts";
-import { computable, dot, expectedReadings } from "./survival-operator.ts";
+import { computable, expectedReadings, survivalOperator } from "./survival-operator.ts";
 
 const NODES = 20;
 
@@ -47,10 +48,8 @@ export function individualsMovingRangeRunLength(
       within(basis, Math.max(low, from), Math.min(high, to), density),
     );
   const nodes = bases.flatMap(({ basis }) => basis.nodes);
-  const readings = expectedReadings(
-    where,
-    nodes.map((x) => row(x - r, x + r)),
-  );
+  const step = Float64Array.from(nodes.flatMap((x) => row(x - r, x + r)));
+  const readings = expectedReadings(survivalOperator(where, step, nodes.length));
   return computable(where, 1 + dot(row(-m, m), readings));
 }
 

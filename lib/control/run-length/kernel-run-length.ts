@@ -1,6 +1,13 @@
-import type { ChartKernel } from "./chart-kernel.ts";
+import { type ChartKernel, rowFrom, stepMatrix } from "./chart-kernel.ts";
+import { dot } from "./flat-vectors.ts";
 import type { AverageRunLength } from "./run-length.ts";
-import { computable, dot, expectedReadings, quasiStationary } from "./survival-operator.ts";
+import {
+  computable,
+  expectedReadings,
+  quasiStationary,
+  type SurvivalOperator,
+  survivalOperator,
+} from "./survival-operator.ts";
 
 /** Zero-state and steady-state run length of a chart from a start value. */
 export function kernelRunLength(
@@ -9,11 +16,12 @@ export function kernelRunLength(
   shift: number,
   start: number,
 ): AverageRunLength {
-  const readings = readingsFromStates(where, kernel, shift);
-  const inControl = kernel.states.map((from) => kernel.row(from, 0));
+  const inControl = operatorOf(where, kernel, 0);
+  const shifted = shift === 0 ? inControl : operatorOf(where, kernel, shift);
+  const readings = expectedReadings(shifted);
   return {
-    zeroState: computable(where, 1 + dot(kernel.row(start, shift), readings)),
-    steadyState: computable(where, dot(quasiStationary(where, inControl), readings)),
+    zeroState: computable(where, 1 + dot(rowFrom(kernel, start, shift), readings)),
+    steadyState: computable(where, dot(quasiStationary(inControl), readings)),
   };
 }
 
@@ -23,13 +31,15 @@ export function kernelReadingsFrom(
   kernel: ChartKernel,
   shift: number,
 ): (start: number) => number {
-  const readings = readingsFromStates(where, kernel, shift);
-  return (start) => 1 + dot(kernel.row(start, shift), readings);
+  const readings = expectedReadings(operatorOf(where, kernel, shift));
+  return (start) => 1 + dot(rowFrom(kernel, start, shift), readings);
 }
 
-function readingsFromStates(where: string, kernel: ChartKernel, shift: number): number[] {
-  return expectedReadings(
-    where,
-    kernel.states.map((from) => kernel.row(from, shift)),
-  );
+/** Expected readings from each state (zero state), not yet looked at with `computable`. */
+export function kernelReadings(where: string, kernel: ChartKernel, shift: number): Float64Array {
+  return expectedReadings(operatorOf(where, kernel, shift));
+}
+
+function operatorOf(where: string, kernel: ChartKernel, shift: number): SurvivalOperator {
+  return survivalOperator(where, stepMatrix(kernel, shift), kernel.states.length);
 }

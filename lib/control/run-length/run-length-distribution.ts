@@ -1,8 +1,10 @@
 import { requireNumber } from "../../input/index.ts";
 import { normalCdf } from "../../numerics/index.ts";
+import { carrier } from "./carried-forward.ts";
 import type { ChartKernel } from "./chart-kernel.ts";
 import { upperCusumKernel } from "./cusum-kernel.ts";
 import { ewmaHalfWidth, twoSidedEwmaKernel } from "./ewma-kernel.ts";
+import { sumOf } from "./flat-vectors.ts";
 import {
   type MeanCourse,
   meanCourse,
@@ -10,6 +12,7 @@ import {
   requireChart,
 } from "./run-length-chart.ts";
 import { zoneChain } from "./zone-chain.ts";
+import { zoneChainStart, zoneChainStep, zoneProbabilities } from "./zone-chain-step.ts";
 import type { ZoneRule } from "./zone-rule.ts";
 
 /**
@@ -60,44 +63,15 @@ function survivor(chart: RunLengthChart): (mean: number) => number {
 }
 
 function ofKernel(kernel: ChartKernel): (mean: number) => number {
-  let mass: readonly number[] | undefined;
-  let [steps, forMean] = [[] as number[][], Number.NaN];
-  return (mean) => {
-    if (mass === undefined) {
-      mass = kernel.row(0, mean);
-    } else {
-      // In control, or after a shift, the step is always the same.
-      if (mean !== forMean) {
-        [steps, forMean] = [kernel.states.map((from) => kernel.row(from, mean)), mean];
-      }
-      const next = new Array<number>(mass.length).fill(0);
-      mass.forEach((weight, i) => {
-        const row = steps[i] ?? [];
-        for (let j = 0; j < next.length; j++) next[j] = (next[j] ?? 0) + weight * (row[j] ?? 0);
-      });
-      mass = next;
-    }
-    return mass.reduce((sum, each) => sum + each, 0);
-  };
+  const carry = carrier(kernel);
+  return (mean) => sumOf(carry(mean));
 }
 
 function ofZoneRules(rules: readonly ZoneRule[]): (mean: number) => number {
-  const { zones, next } = zoneChain(rules);
-  let mass: readonly number[] = next.map((_, i) => (i === 0 ? 1 : 0));
+  const chain = zoneChain(rules);
+  let mass = zoneChainStart(chain);
   return (mean) => {
-    const probability = zones.map(({ lower, upper }) => cdf(upper - mean) - cdf(lower - mean));
-    const later = new Array<number>(mass.length).fill(0);
-    mass.forEach((weight, state) => {
-      next[state]?.forEach((to, zone) => {
-        if (to >= 0) later[to] = (later[to] ?? 0) + weight * (probability[zone] ?? 0);
-      });
-    });
-    mass = later;
-    return later.reduce((sum, each) => sum + each, 0);
+    mass = zoneChainStep(chain, mass, zoneProbabilities(chain.zones, mean));
+    return sumOf(mass);
   };
-}
-
-/** Beyond 40 standard deviations, and at infinity, nothing is left in double precision. */
-function cdf(z: number): number {
-  return normalCdf(Math.min(40, Math.max(-40, z)));
 }

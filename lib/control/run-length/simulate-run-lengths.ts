@@ -89,7 +89,7 @@ function watchers(chart: RunLengthChart): () => Watcher {
   return () => {
     let state = 0;
     return (x) => {
-      state = next[state]?.[zones.findIndex((zone) => x < zone.upper)] ?? -1;
+      state = next[state * zones.length + zones.findIndex((zone) => x < zone.upper)] ?? -1;
       return state < 0;
     };
   };

@@ -1,17 +1,33 @@
-import { LuDecomposition, Matrix } from "ml-matrix";
 import { InputError } from "../../input/index.ts";
+import { type LuFactors, luFactors } from "./lu.ts";
 
 /**
- * A chart's memory as a finite set of states. Row i says with which weight state i leads to each
- * state without a signal (a probability, or a density times a quadrature weight).
+ * I − Q taken apart. Q is a chart's memory as a finite set of states, row by row: row i says with
+ * which weight state i leads to each state without a signal (a probability, or a density times a
+ * quadrature weight).
  */
-export type SurvivalMatrix = number[][];
+export interface SurvivalOperator extends LuFactors {
+  readonly size: number;
+}
 
 const MAX_ROUNDS = 2000;
 const SETTLED = 1e-14;
 
 /** Beyond this the solution keeps fewer than five digits in double precision. */
 const LONGEST = 1e11;
+
+/** Takes I − Q apart; `step` holds Q and is left as it is. */
+export function survivalOperator(
+  where: string,
+  step: Float64Array,
+  size: number,
+): SurvivalOperator {
+  const without = step.map((weight) => -weight);
+  for (let i = 0; i < size; i++) without[i * size + i] = 1 - (step[i * size + i] ?? 0);
+  const factors = luFactors(without, size);
+  if (factors.singular) throw neverSignals(where);
+  return { ...factors, size };
+}
 
 /**
  * Expected number of readings to the signal from each state: the solution N of (I − Q)·N = 1. A
@@ -20,10 +36,8 @@ const LONGEST = 1e11;
  *
  * Source: D. Brook and D. A. Evans, Biometrika 59 (1972) 539–549.
  */
-export function expectedReadings(where: string, step: SurvivalMatrix): number[] {
-  const lu = new LuDecomposition(withoutSignal(step));
-  if (lu.isSingular()) throw neverSignals(where);
-  return lu.solve(Matrix.ones(step.length, 1)).to1DArray();
+export function expectedReadings(operator: SurvivalOperator): Float64Array {
+  return operator.solve(new Float64Array(operator.size).fill(1));
 }
 
 /** Lets a run length out if double precision could carry it. */
@@ -38,29 +52,22 @@ export function computable(where: string, readings: number): number {
  *
  * Source: E. Seneta, Non-negative Matrices and Markov Chains, 2nd ed. 1981, 7.2.
  */
-export function quasiStationary(where: string, step: SurvivalMatrix): number[] {
-  const lu = new LuDecomposition(withoutSignal(step).transpose());
-  if (lu.isSingular()) throw neverSignals(where);
-  let vector = Matrix.ones(step.length, 1).div(step.length);
+export function quasiStationary(operator: SurvivalOperator): Float64Array {
+  const { size } = operator;
+  let vector: Float64Array = new Float64Array(size).fill(1 / size);
   for (let round = 0; round < MAX_ROUNDS; round++) {
-    const next = lu.solve(vector);
-    next.div(next.sum());
-    const change = Matrix.sub(next, vector).abs().max();
+    const next = operator.solveTransposed(vector);
+    const sum = next.reduce((total, each) => total + each, 0);
+    let change = 0;
+    for (let i = 0; i < size; i++) {
+      const value = (next[i] ?? 0) / sum;
+      change = Math.max(change, Math.abs(value - (vector[i] ?? 0)));
+      next[i] = value;
+    }
     vector = next;
     if (change < SETTLED) break;
   }
-  return vector.to1DArray();
-}
-
-/** Σ aᵢ·bᵢ. */
-export function dot(a: readonly number[], b: readonly number[]): number {
-  let sum = 0;
-  for (let i = 0; i < a.length; i++) sum += (a[i] ?? 0) * (b[i] ?? 0);
-  return sum;
-}
-
-function withoutSignal(step: SurvivalMatrix): Matrix {
-  return Matrix.eye(step.length).sub(new Matrix(step));
+  return vector;
 }
 
 function neverSignals(where: string): InputError {

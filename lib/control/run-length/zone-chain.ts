@@ -4,12 +4,27 @@ import type { ZoneRule } from "./zone-rule.ts";
 /** A Markov chain over everything a set of rules must remember. State 0 is the start. */
 export interface ZoneChain {
   readonly zones: readonly Zone[];
-  /** `next[state][zone]`: the state after a reading in that zone, −1 for a signal. */
-  readonly next: readonly (readonly number[])[];
+  readonly states: number;
+  /** `next[state · zones + zone]`: the state after a reading in that zone, −1 for a signal. */
+  readonly next: Int32Array;
+}
+
+const chains = new Map<string, ZoneChain>();
+const MOST_CHAINS = 50;
+
+/** The chain of a set of rules, which is built once. */
+export function zoneChain(rules: readonly ZoneRule[]): ZoneChain {
+  const name = JSON.stringify(rules);
+  const known = chains.get(name);
+  if (known) return known;
+  const chain = builtChain(rules);
+  if (chains.size >= MOST_CHAINS) chains.clear();
+  chains.set(name, chain);
+  return chain;
 }
 
 /** Builds the chain: all states that can be reached, then those that cannot be told apart merged. */
-export function zoneChain(rules: readonly ZoneRule[]): ZoneChain {
+function builtChain(rules: readonly ZoneRule[]): ZoneChain {
   const zones = zonesOf(rules);
   const memories = rules.flatMap(zoneMemories);
   const first = memories.map(() => 0);
@@ -35,7 +50,8 @@ export function zoneChain(rules: readonly ZoneRule[]): ZoneChain {
       }),
     );
   }
-  return { zones, next: merged(next) };
+  const rows = merged(next);
+  return { zones, states: rows.length, next: Int32Array.from(rows.flat()) };
 }
 
 function zonesOf(rules: readonly ZoneRule[]): Zone[] {

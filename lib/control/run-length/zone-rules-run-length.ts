@@ -1,7 +1,8 @@
 import { InputError, requireNumber } from "../../input/index.ts";
-import { normalCdf } from "../../numerics/index.ts";
+import { sumOf } from "./flat-vectors.ts";
 import type { AverageRunLength } from "./run-length.ts";
 import { type ZoneChain, zoneChain } from "./zone-chain.ts";
+import { zoneChainStart, zoneChainStep, zoneProbabilities } from "./zone-chain-step.ts";
 import type { ZoneRule } from "./zone-rule.ts";
 
 const MAX_READINGS = 100_000;
@@ -39,46 +40,41 @@ export function zoneRulesRunLength(
     requireNumber(where, "hits", rule.hits, { min: 1, max: window, whole: true });
   }
   const chain = zoneChain(rules);
-  const start = chain.next.map((_, i) => (i === 0 ? 1 : 0));
-  const inControl = run(where, chain, 0, start);
+  const start = zoneChainStart(chain);
+  const inControl = inControlRuns.get(chain) ?? run(where, chain, 0, start);
+  inControlRuns.set(chain, inControl);
   return {
     zeroState: shift === 0 ? inControl.readings : run(where, chain, shift, start).readings,
     steadyState: run(where, chain, shift, inControl.settled).readings,
   };
 }
 
+interface ChainRun {
+  readonly readings: number;
+  readonly settled: Float64Array;
+}
+
+/** In control a chain is run once. */
+const inControlRuns = new WeakMap<ZoneChain, ChainRun>();
+
 /** Readings to the signal from a distribution over the states, and the distribution it settles to. */
-function run(
-  where: string,
-  chain: ZoneChain,
-  shift: number,
-  start: readonly number[],
-): { readonly readings: number; readonly settled: number[] } {
-  const probability = chain.zones.map(
-    ({ lower, upper }) => cdf(upper - shift) - cdf(lower - shift),
-  );
-  let now = [...start];
-  let surviving = 1;
+function run(where: string, chain: ZoneChain, shift: number, start: Float64Array): ChainRun {
+  const probability = zoneProbabilities(chain.zones, shift);
+  let now = start;
+  let before = 1;
   let readings = 1;
   let ratio = 0;
   for (let t = 0; t < MAX_READINGS; t++) {
-    const later = now.map(() => 0);
-    chain.next.forEach((row, i) => {
-      const mass = now[i] ?? 0;
-      if (mass === 0) return;
-      row.forEach((to, zone) => {
-        if (to >= 0) later[to] = (later[to] ?? 0) + mass * (probability[zone] ?? 0);
-      });
-    });
-    const left = later.reduce((sum, each) => sum + each, 0);
-    const change = largestChange(later, left, now, surviving);
-    const nextRatio = left / surviving;
+    const later = zoneChainStep(chain, now, probability);
+    const left = sumOf(later);
+    const change = largestChange(later, left, now, before);
+    const nextRatio = left / before;
     readings += left;
     if (left < 1e-18 * readings) return { readings, settled: later };
     const settled = change < SETTLED || (change < 1e-12 && Math.abs(nextRatio - ratio) < 1e-16);
     ratio = nextRatio;
     now = later;
-    surviving = left;
+    before = left;
     if (settled && ratio < 1) {
       return {
         readings: readings + (left * ratio) / (1 - ratio),
@@ -94,14 +90,10 @@ function run(
   );
 }
 
-function largestChange(a: number[], sumA: number, b: number[], sumB: number): number {
+function largestChange(a: Float64Array, sumA: number, b: Float64Array, sumB: number): number {
   let change = 0;
   for (let i = 0; i < a.length; i++) {
     change = Math.max(change, Math.abs((a[i] ?? 0) / sumA - (b[i] ?? 0) / sumB));
   }
   return change;
-}
-
-function cdf(z: number): number {
-  return Number.isFinite(z) ? normalCdf(z) : z > 0 ? 1 : 0;
 }
