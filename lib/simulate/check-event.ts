@@ -39,8 +39,9 @@ export function checkedEvents(
     });
     if (event.kind === "fresh-bath") {
       requireOneOf(where, `${at}.line`, event.line, ids);
-      if (!/^([01]\d|2[0-3]):[0-5]\d$/.test(event.at)) {
-        throw new InputError(where, `${at}.at`, event.at, 'write a clock time, such as "11:30"');
+      if (!/^\d\d:[0-5]\d$/.test(event.at) || event.at < "08:00" || event.at > "17:30") {
+        const advice = 'write a clock time while the line works, 08:00 to 17:30, such as "11:30"';
+        throw new InputError(where, `${at}.at`, event.at, advice);
       }
     } else if (event.kind !== "cylinder-check") {
       requireOneOf(where, `${at}.bath`, event.bath, pumps);

@@ -33,6 +33,7 @@ export interface StripRun {
 export function simulateStrips(run: StripRun): readonly Strip[] {
   const { noise, random } = run;
   const strips: Strip[] = [];
+  const minutes = new Set(run.planned.map(({ takenAt }) => takenAt));
   let wander = 0;
   let lastDay = -1;
   for (const planned of run.planned) {
@@ -43,6 +44,9 @@ export function simulateStrips(run: StripRun): readonly Strip[] {
     strips.push(strip);
     if (run.repeat && beyondControl(strip, planned.batch)) {
       const takenAt = `${planned.takenAt.slice(0, 11)}${later(planned, REPEAT_MIN)}`;
+      // A strip that is due at that minute anyway is the repeat.
+      if (minutes.has(takenAt)) continue;
+      minutes.add(takenAt);
       strips.push(readStrip(run, { ...planned, takenAt }, 0, wander));
     }
   }

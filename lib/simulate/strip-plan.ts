@@ -47,7 +47,13 @@ export function stripPlan(
     ];
     return [...startUp, ...used.map((strip) => ({ ...strip, batch: ofDay.used }))];
   });
-  return perDay.flat();
+  const minutes = new Set<string>();
+  // No two strips run at one minute.
+  return perDay.flat().filter(({ takenAt }) => {
+    const free = !minutes.has(takenAt);
+    minutes.add(takenAt);
+    return free;
+  });
 }
 
 /** Clock time some minutes after a strip. */
