@@ -1,5 +1,4 @@
 import { requireNumber } from "../../input/index.ts";
-import { linearTrend } from "../trend/linear-trend.ts";
 
 /** How much of the control limits is only the densitometer. */
 export interface GaugeShare {
@@ -44,48 +43,5 @@ export function gaugeShareOfLimits(gaugeSd: number, stripSd: number): GaugeShare
               "More than 30 % of the variance is the densitometer's: read each patch twice and take the mean.",
             ]
           : [],
-  };
-}
-
-/** Drift of a densitometer's zero. */
-export interface ZeroDrift {
-  readonly perDay: number;
-  readonly perDayInterval: readonly [number, number];
-  readonly finding: "drifts" | "no drift to speak of";
-  /** Days until the zero is off by the tolerance, from the last reading, if it drifts. */
-  readonly daysToTolerance?: number;
-}
-
-/**
- * Drift of the densitometer's zero from readings of its calibration patch.
- *
- * @param days in order
- * @param readings of the same patch, density, at least 5
- * @param tolerance how far the zero may wander, density, greater than 0; default 0.02 (common practice,
- *   no source)
- * @returns drift a day with interval, and when the tolerance is used up
- * @throws InputError if days are not in order or there are too few readings
- *
- * @example
- * zeroDrift([0, 7, 14, 21, 28], [0.000, 0.003, 0.003, 0.006, 0.008]).finding // => "drifts"
- *
- * Source: US EPA, Unified Guidance (2009), 17.3.1 (trend of a calibration reading).
- */
-export function zeroDrift(
-  days: readonly number[],
-  readings: readonly number[],
-  tolerance = 0.02,
-): ZeroDrift {
-  requireNumber("zeroDrift", "number of readings", readings.length, { min: 5 });
-  requireNumber("zeroDrift", "tolerance", tolerance, { above: 0, unit: "density" });
-  const { slope, slopeInterval, pValue, intercept } = linearTrend(days, readings);
-  const drifts = pValue <= 0.05 && slope !== 0;
-  const now = intercept + slope * (days.at(-1) ?? 0) - (readings[0] ?? 0);
-  const left = Math.max(0, tolerance - Math.sign(slope) * now);
-  return {
-    perDay: slope,
-    perDayInterval: slopeInterval,
-    finding: drifts ? "drifts" : "no drift to speak of",
-    ...(drifts ? { daysToTolerance: left / Math.abs(slope) } : {}),
   };
 }

@@ -3,4 +3,5 @@ export { type GaugeAnova, gaugeStudyByAnova, type VarianceLine } from "./gauge-b
 export { gaugeStudyByRange } from "./gauge-by-range.ts";
 export type { GaugeReadings } from "./gauge-readings.ts";
 export type { GaugeStudy } from "./gauge-result.ts";
-export { type GaugeShare, gaugeShareOfLimits, type ZeroDrift, zeroDrift } from "./gauge-share.ts";
+export { type GaugeShare, gaugeShareOfLimits } from "./gauge-share.ts";
+export { type ZeroDrift, zeroDrift } from "./zero-drift.ts";

@@ -23,10 +23,11 @@ export interface TrendOutlook {
  * The Mann–Kendall test decides whether there is a trend; Theil–Sen gives the slope that a bad strip
  * cannot pull; least squares with Fieller's interval gives the day of crossing.
  *
- * @param times in order, in any unit (days since the first strip)
+ * @param times in order, days since the first strip (or another unit, then named by `timeUnit`)
  * @param values as many readings (deviations), 8 to 5,000
  * @param options `limits` that matter; `significance` of the test, 0.001 to 0.5, default 0.05;
- *   `confidence` of the intervals, default 0.95
+ *   `confidence` of the intervals, default 0.95; `timeUnit` of `times` as the sentence names it,
+ *   default "a day"
  * @returns finding, slopes and crossings ahead of the last reading
  * @throws InputError if times are not in order or there are too few readings
  *
@@ -43,9 +44,11 @@ export function trendOutlook(
     readonly limits?: readonly number[];
     readonly significance?: number;
     readonly confidence?: number;
+    readonly timeUnit?: string;
   } = {},
 ): TrendOutlook {
   const where = "trendOutlook";
+  const timeUnit = options.timeUnit ?? "a day";
   requireNumber(where, "number of readings", values.length, { min: 8 });
   const significance = requireNumber(where, "significance", options.significance ?? 0.05, {
     min: 0.001,
@@ -69,7 +72,7 @@ export function trendOutlook(
   return {
     finding,
     reason: trending
-      ? `The series is ${finding} by ${Math.abs(robust.slope).toPrecision(2)} a unit of time ${chance}.`
+      ? `The series is ${finding} by ${Math.abs(robust.slope).toPrecision(2)} ${timeUnit} ${chance}.`
       : `No trend to speak of ${chance}.`,
     mannKendall: test,
     theilSen: robust,

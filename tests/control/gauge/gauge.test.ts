@@ -3,6 +3,7 @@ import {
   gaugeShareOfLimits,
   gaugeStudyByAnova,
   gaugeStudyByRange,
+  trendOutlook,
   zeroDrift,
 } from "wetside/control";
 import { seededRandom } from "wetside/numerics";
@@ -80,6 +81,37 @@ describe("zeroDrift", () => {
     const drift = zeroDrift([0, 10, 20, 30, 40], [0, 0.0021, 0.0039, 0.0061, 0.0079], 0.02);
     expect(drift.finding).toBe("drifts");
     expect(drift.daysToTolerance).toBeCloseTo(60, -1);
+  });
+  it("counts the tolerance from the patch's own value, not from the first reading", () => {
+    const days = [0, 10, 20, 30, 40];
+    const readings = [-0.004, -0.006, -0.008, -0.01, -0.0121];
+    const drift = zeroDrift(days, readings, 0.02);
+    // Off by 0.012 after 40 days at 0.0002 a day: 0.008 are left, some 40 days.
+    expect(drift.offNow).toBeCloseTo(-0.01206, 5);
+    expect(drift.daysToTolerance).toBeCloseTo((0.02 - 0.01206) / 0.000202, 1);
+    const [crossing] = trendOutlook(
+      [...days, 50, 60, 70],
+      [...readings, -0.0139, -0.0161, -0.018],
+      {
+        limits: [-0.02],
+      },
+    ).crossings;
+    const longer = zeroDrift([...days, 50, 60, 70], [...readings, -0.0139, -0.0161, -0.018]);
+    expect(70 + (longer.daysToTolerance ?? 0)).toBeCloseTo(crossing?.time ?? Number.NaN, 9);
+    expect(70 + (longer.daysToToleranceInterval?.[1] ?? 0)).toBeCloseTo(
+      crossing?.interval?.[1] ?? Number.NaN,
+      9,
+    );
+    const aboutItsValue = readings.map((each) => each + 0.15);
+    expect(zeroDrift(days, aboutItsValue, 0.02, 0.15).daysToTolerance).toBeCloseTo(
+      drift.daysToTolerance ?? Number.NaN,
+      6,
+    );
+  });
+  it("says that nothing is left once the tolerance is used up", () => {
+    const off = zeroDrift([0, 1, 2, 3, 4], [0.018, 0.0191, 0.0199, 0.0211, 0.022]);
+    expect(off.daysToTolerance).toBe(0);
+    expect(off.offNow).toBeCloseTo(0.022, 3);
   });
   it("finds none in noise", () => {
     expect(zeroDrift([0, 1, 2, 3, 4], [0, 0.002, -0.001, 0.001, 0]).finding).toBe(

@@ -127,6 +127,14 @@ describe("changePoint", () => {
 });
 
 describe("trendOutlook", () => {
+  it("names the unit of time: a day, or the one it is told", () => {
+    const [times, values] = [
+      [0, 1, 2, 3, 4, 5, 6, 7],
+      [0, 2, 1, 3, 4, 4, 6, 7],
+    ];
+    expect(trendOutlook(times, values).reason).toContain("rising by 1.0 a day (Mann–Kendall");
+    expect(trendOutlook(times, values, { timeUnit: "a week" }).reason).toContain("1.0 a week");
+  });
   const days = Array.from({ length: 20 }, (_, i) => i);
 
   it("names the day on which the nearest limit is crossed, with its interval", () => {
