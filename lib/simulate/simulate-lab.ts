@@ -10,7 +10,7 @@ import { batchesOf } from "./line-parts.ts";
 import { prints } from "./random-fault.ts";
 import { seal } from "./seal.ts";
 import { type LineRun, type SimulatedLineLogs, simulateLine } from "./simulate-line.ts";
-import { simulateRemakes } from "./simulate-remakes.ts";
+import { simulateRemakes, USUAL_DOUBLING_DENSITY } from "./simulate-remakes.ts";
 import { registeredBatches } from "./simulated-batch.ts";
 import type { CheckedFault } from "./simulated-fault.ts";
 import type { SimulatedLab, SimulateLabOptions } from "./simulated-lab.ts";
@@ -29,6 +29,7 @@ const OPTIONS: Readonly<Record<keyof SimulateLabOptions, true>> = {
   events: true,
   repeatStrips: true,
   endsInTheMorning: true,
+  doublingDensity: true,
 };
 
 /**
@@ -76,6 +77,12 @@ export function simulateLab(options: SimulateLabOptions): SimulatedLab {
     repeatStrips: options.repeatStrips ?? false,
     endsInTheMorning: options.endsInTheMorning ?? false,
   };
+  const doublingDensity = requireNumber(
+    where,
+    "doublingDensity",
+    options.doublingDensity ?? USUAL_DOUBLING_DENSITY,
+    { min: 0.01, max: 1, hint: "a density" },
+  );
   const logs = lines.map((line) => simulateLine(run, line, faults));
   return {
     seed,
@@ -87,7 +94,7 @@ export function simulateLab(options: SimulateLabOptions): SimulatedLab {
     production: logs.flatMap(({ production }) => production.rows),
     pumps: byTime(logs.flatMap(({ pumps }) => pumps)),
     temperatures: byTime(logs.flatMap(({ temperatures }) => temperatures)),
-    remakes: remakesOf(run, lines, logs, faults),
+    remakes: remakesOf(run, lines, logs, faults, doublingDensity),
     checks: byTime(logs.flatMap(({ checks }) => checks)),
     work: byMoment(
       logs.flatMap(({ work }) => work),
@@ -115,6 +122,7 @@ function remakesOf(
   lines: readonly SimulatedLine[],
   logs: readonly SimulatedLineLogs[],
   faults: readonly CheckedFault[],
+  doublingDensity: number,
 ) {
   const at = lines.findIndex(({ process }) => prints(process));
   const [line, log] = [lines[at], logs[at]];
@@ -129,5 +137,6 @@ function remakesOf(
   };
   const worked = days.filter((day) => made.has(day));
   const printsMade = worked.map((day) => made.get(day) ?? 0);
-  return simulateRemakes(worked, printsMade, densityOff, partStream(seed, "remakes"));
+  const random = partStream(seed, "remakes");
+  return simulateRemakes(worked, printsMade, densityOff, random, doublingDensity);
 }

@@ -5,29 +5,31 @@ import type { RemakesDay } from "../records/index.ts";
 const USUAL = { tooBright: 0.008, tooDim: 0.009, unsharp: 0.004, colour: 0.007, marks: 0.005 };
 /** Days differ by more than chance alone, as they do where people judge prints. */
 const DAY_SD = 0.12;
-/** A density this far off doubles the prints that come out too dim or too bright. */
-const DOUBLING_DENSITY = 0.08;
+/** A density this far off doubles the prints that come out too dim, unless the lab looks closer. */
+export const USUAL_DOUBLING_DENSITY = 0.08;
 
 /**
  * Prints made again by reason: prints that are too dense come out too dim, colours that part too
  * coloured.
  *
  * @param densityOff by how much prints of a day are too dense, and how far their colours part
+ * @param doublingDensity what doubles the prints made again, density
  */
 export function simulateRemakes(
   days: readonly string[],
   printsMade: readonly number[],
   densityOff: (day: number) => { readonly density: number; readonly spread: number },
   { normal, uniform }: RandomStream,
+  doublingDensity: number = USUAL_DOUBLING_DENSITY,
 ): readonly RemakesDay[] {
   return days.map((date, at) => {
     const prints = printsMade[at] ?? 0;
     const { density, spread } = densityOff(at);
     const ofDay = Math.exp(DAY_SD * normal());
     const factors: Readonly<Record<string, number>> = {
-      tooDim: 2 ** (density / DOUBLING_DENSITY),
-      tooBright: 2 ** (-density / DOUBLING_DENSITY),
-      colour: 2 ** (spread / DOUBLING_DENSITY),
+      tooDim: 2 ** (density / doublingDensity),
+      tooBright: 2 ** (-density / doublingDensity),
+      colour: 2 ** (spread / doublingDensity),
     };
     let left = prints;
     const remade = Object.entries(USUAL).map(([reason, share]) => {

@@ -36,6 +36,11 @@ export interface SimulateLabOptions {
   readonly repeatStrips?: boolean;
   /** Whether the last day ends after its start-up strips, before work; default false. */
   readonly endsInTheMorning?: boolean;
+  /**
+   * Density by which prints are off when twice as many are made again for it, 0.01 to 1: small where
+   * people look closely. Default 0.08.
+   */
+  readonly doublingDensity?: number;
 }
 
 /** A simulated lab: logs as a lab keeps them, and the answer, sealed. */

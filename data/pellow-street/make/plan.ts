@@ -51,3 +51,6 @@ export const CYLINDER_DAYS = ["2026-06-01", "2026-07-06", "2026-08-03"] as const
 
 /** A mix of replenisher lasts six days; a mix from a kit is right to 0.3 %. */
 export const MIXES = { mixEveryDays: 6, mixSd: 0.003 } as const;
+
+/** Prints are looked at closely: 0.04 of density off, and twice as many are made again. */
+export const DOUBLING_DENSITY = 0.04;

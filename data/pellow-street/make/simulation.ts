@@ -9,6 +9,7 @@ import {
   CONTAMINATION,
   COUNTER_RESET,
   CYLINDER_DAYS,
+  DOUBLING_DENSITY,
   FALSE_ALARMS,
   FIRST_DAY,
   HEATER_FAULT,
@@ -73,6 +74,7 @@ export function simulatePellowStreet(seed: number = SEED): SimulatedLab {
     faults,
     events,
     ...MIXES,
+    doublingDensity: DOUBLING_DENSITY,
     repeatStrips: true,
     endsInTheMorning: true,
   });
