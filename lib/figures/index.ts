@@ -35,6 +35,14 @@ export { type NearestLimit, nearestLimit } from "./nearest-limit.ts";
 export { productionTable } from "./production-table.ts";
 export { proportionChartFigure } from "./proportion-chart-figure.ts";
 export { pumpTable } from "./pump-table.ts";
+export { type RateWitness, rateAgreementFigure } from "./rate-agreement-figure.ts";
+export { rateFitFigure } from "./rate-fit-figure.ts";
+export { rateLikelihoodExplorer } from "./rate-likelihood-explorer.ts";
+export type { RateChannel } from "./rate-panels.ts";
+export { ratePathFigure } from "./rate-path-figure.ts";
+export { rateProfileFigure } from "./rate-profile-figure.ts";
+export { rateSequenceFigure } from "./rate-sequence-figure.ts";
+export { rateAdviceSheet, rateVerdictLine } from "./rate-words.ts";
 export { remakeReasonsFigure } from "./remake-reasons-figure.ts";
 export { runLengthDistributionFigure } from "./run-length-distribution-figure.ts";
 export { type RunLengthCurve, runLengthFigure } from "./run-length-figure.ts";
@@ -47,6 +55,7 @@ export {
 export { sessionTimeline } from "./session-timeline.ts";
 export { signalTable } from "./signal-table.ts";
 export { type NamedSilverLog, silverFigure } from "./silver-figure.ts";
+export { stepTestFigure } from "./step-test-figure.ts";
 export { stockFigure } from "./stock-figure.ts";
 export { strengthIntervalFigure } from "./strength-interval-figure.ts";
 export {

@@ -32,6 +32,7 @@ export { type ProblemLog, problemMessage } from "./problem-message.ts";
 export { type ProductionLogOptions, parseProductionLog } from "./production-log.ts";
 export { type PumpInterval, pumpIntervals } from "./pump-intervals.ts";
 export { type PumpLogOptions, parsePumpLog } from "./pump-log.ts";
+export { readingsOfPump } from "./readings-of-pump.ts";
 export { parseRemakesLog, type RemakesLogOptions } from "./remakes-log.ts";
 export { LogError, requireCleanLog } from "./require-clean-log.ts";
 export { parseStripBatchRegister, type StripBatchRegisterOptions } from "./strip-batch-register.ts";

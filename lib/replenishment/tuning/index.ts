@@ -15,6 +15,7 @@ export {
 export { type RateAlarm, rateAlarm } from "./rate-alarm.ts";
 export { type RateChangeOptions, rateChange } from "./rate-change.ts";
 export type { RateChange } from "./rate-change-result.ts";
+export { type MonthlyCost, type RateCost, rateCost } from "./rate-cost.ts";
 export type { RateLogs, RateWatch, RateWatchOptions } from "./rate-logs.ts";
 export { type RateProfile, rateProfile } from "./rate-profile.ts";
 export {
@@ -28,4 +29,5 @@ export { type RateEstimate, sequentialRateChange } from "./sequential-rate-chang
 export { planStepTest, type StepTestPlan } from "./step-test.ts";
 export { type StripChannel, type StripRows, stripRows } from "./strip-rows.ts";
 export type { TuningSeries } from "./strip-series.ts";
+export { rateAnswer } from "./tank-answer.ts";
 export { type RateTuning, tuneRate } from "./tune-rate.ts";

@@ -24,7 +24,8 @@ const MOMENTS = 121;
  * below 3.8 or what `rateChange` simulated.
  *
  * @param series turnovers, deviations, sensitivity and noise; at least 10 strips
- * @param options.errors lowest and highest error, within −0.98 and 1; default the whole range
+ * @param options.errors lowest and highest error, within −0.98 and 1; default the whole range;
+ *   options.moments first and last moment in turnovers, default those of the strips
  * @returns profiles over errors and moments, and the surface they are cut from
  * @throws InputError if the series is too short, or errors are out of range
  *
@@ -38,7 +39,10 @@ const MOMENTS = 121;
  */
 export function rateProfile(
   series: TuningSeries,
-  options: { readonly errors?: readonly [number, number] } = {},
+  options: {
+    readonly errors?: readonly [number, number];
+    readonly moments?: readonly [number, number];
+  } = {},
 ): RateProfile {
   const where = "rateProfile";
   const { turnovers, z } = weightedSeries(where, series);
@@ -48,7 +52,14 @@ export function rateProfile(
   requireNumber(where, "highest error", high, { above: low, max: 1 });
   const errors = options.errors === undefined ? COARSE_ERRORS : evenlySpaced(low, high, 100);
   const [first, last] = [turnovers[0] ?? 0, turnovers.at(-1) ?? 0];
-  const moments = momentGrid(first, last, (last - first) / MOMENTS || 1);
+  const [from, to] = options.moments ?? [first, last];
+  requireNumber(where, "first moment", from, {
+    min: first,
+    below: last,
+    hint: "within the strips",
+  });
+  requireNumber(where, "last moment", to, { above: from, max: last, hint: "within the strips" });
+  const moments = momentGrid(from, to, (to - from) / MOMENTS);
   const { rest } = rateSurface({ errors, moments }, turnovers, z);
   let least = Number.POSITIVE_INFINITY;
   for (const each of rest) least = Math.min(least, each);

@@ -8,6 +8,7 @@ import { knownRateAnswer } from "./known-rate-answer.ts";
 import { noiseCovariance } from "./noise-covariance.ts";
 import type { RateLogs, RateWatch, RateWatchOptions } from "./rate-logs.ts";
 import { rateSensitivity } from "./rate-sensitivity.ts";
+import { requireSteadyRate } from "./require-steady-rate.ts";
 import { sensitivityError } from "./sensitivity-error.ts";
 import { stepTestInLog } from "./step-test-in-log.ts";
 import { usableStrips } from "./usable-strips.ts";
@@ -49,6 +50,7 @@ export function rateWatch(logs: RateLogs, options: RateWatchOptions = {}): RateW
     const advice = `no interval of the pump log can be used; ${rates.problems[0]?.advice ?? "read the counter each evening"}`;
     throw new InputError(where, "readings", `${logs.readings.length} readings`, advice);
   }
+  requireSteadyRate(where, intervals);
   const kept = usableStrips(logs.strips, first, last, options.leaveOut ?? []);
   const tank = { intervals, volumeL: logs.volumeL, holdDays: 1 };
   const reached = tankTurnoversAt({ ...tank, at: kept.at });

@@ -6,6 +6,7 @@ import { changesInTurnovers } from "./changes-in-turnovers.ts";
 import { knownRateAnswer } from "./known-rate-answer.ts";
 import type { RateLogs } from "./rate-logs.ts";
 import { type ChannelSensitivity, rateSensitivity } from "./rate-sensitivity.ts";
+import { requireSteadyRate } from "./require-steady-rate.ts";
 import { sensitivityError } from "./sensitivity-error.ts";
 import { usableStrips } from "./usable-strips.ts";
 
@@ -53,6 +54,7 @@ export function sensitivityFromLogs(logs: RateLogs): LoggedSensitivity {
     const advice = problems[0]?.advice ?? "read the counter each evening";
     throw new InputError(where, "readings", `${logs.readings.length} readings`, advice);
   }
+  requireSteadyRate(where, intervals);
   const changes = setRateChanges(intervals);
   if (changes.length === 0) {
     const advice =

@@ -6,6 +6,15 @@
  *
  * Near ε = 0 that is ε·(1 − e^−n). A pump that under-delivers also exchanges the bath more slowly and
  * leads farther: 30 % too little settles where a linear answer would say 43 %.
+ *
+ * @param error fraction by which the delivered rate is off, −1 or more
+ * @param turnovers since the change, counted as the pump is set; 0 before it
+ * @returns x; times the sensitivity it is a density
+ *
+ * @example
+ * rateAnswer(-0.16, 2) // => -0.154976
+ *
+ * Source: derived from the balance of a well-stirred tank.
  */
 export function rateAnswer(error: number, turnovers: number): number {
   if (turnovers <= 0) return 0;

@@ -9,6 +9,9 @@ import type { RateLogs, RateWatch, RateWatchOptions } from "./rate-logs.ts";
 import { rateWatch } from "./rate-watch.ts";
 import { withSensitivityError } from "./sensitivity-error.ts";
 
+/** Residual over stated noise from which on the strips tell of something else, too. */
+const MOST_SCATTER = 1.5;
+
 /** From the logs to the advice, with every step on the way. */
 export interface RateTuning {
   readonly watch: RateWatch;
@@ -52,7 +55,9 @@ export function tuneRate(
 ): RateTuning {
   const watch = rateWatch(logs, options);
   const { series } = watch;
-  const change = withSensitivityError(rateChange(series, options), watch.sensitivityError);
+  const change = unlessSomethingElse(
+    withSensitivityError(rateChange(series, options), watch.sensitivityError),
+  );
   const strips = series.turnovers.length;
   requireNumber("tuneRate", "strips after the unchanged period", strips - watch.basePeriod.strips, {
     min: 1,
@@ -91,5 +96,17 @@ export function tuneRate(
         : []),
       ...change.warnings,
     ],
+  };
+}
+
+/** A finding that strips do not carry which move for other reasons, too. */
+function unlessSomethingElse(change: RateChange): RateChange {
+  const ratio = change.residualSd / change.statedSd;
+  if (change.finding !== "rate changed" || ratio <= MOST_SCATTER) return change;
+  const times = ratio.toFixed(1);
+  return {
+    ...change,
+    finding: "cannot tell yet",
+    reason: `Something moved the strips that is no step of the rate: they scatter ${times} times as much about the tank's answer as strips of an unchanged bath. Find it first (temperature, time, mix), and name the days in leaveOut or begin after them with watchFrom.`,
   };
 }

@@ -139,6 +139,18 @@ describe("tuneRate", () => {
     const rest = 1 / (0.8 * 1.08) - 1;
     expect(Math.abs(found.advice.stepFraction - rest)).toBeLessThan(0.05);
   });
+  it("touches no pump where the strips moved and came back for another reason", () => {
+    const logs = lab({ seed: 9, days: 75 });
+    const warm = (i: number) => (i > 100 && i < 150 ? 0.05 : 0);
+    const deviations = logs.strips.deviations.map((row, i) => row.map((d) => d + warm(i)));
+    const found = tuneRate(
+      { ...logs, strips: { ...logs.strips, deviations } },
+      { sensitivity: SENSITIVITY },
+    );
+    expect(found.change.finding).toBe("cannot tell yet");
+    expect(found.change.reason).toContain("Something moved the strips");
+    expect(found.advice.advise).toBe(false);
+  });
   it("gives the same for the same logs, and leaves them as they are", () => {
     const logs = lab({ seed: 8, days: 60, error: weak(40, -0.2) });
     const before = structuredClone(logs);
@@ -159,6 +171,13 @@ describe("rateWatch", () => {
     expect(warnings.join(" ")).toMatch(/57 strips lie outside the pump's readings/);
     const none = { ...logs, readings: logs.readings.slice(0, 2) };
     expect(() => rateWatch(none, { sensitivity: SENSITIVITY })).toThrow(/readings answer for/);
+  });
+  it("refuses a pump that does not follow the area it is given", () => {
+    const logs = lab({ seed: 1, days: 60 });
+    const days = logs.days.map(({ date }, i) => ({ date, areaM2: 1 + ((i * 7) % 5) }));
+    expect(() => rateWatch({ ...logs, days }, { sensitivity: SENSITIVITY })).toThrow(
+      /bring the production of the process that this pump feeds/,
+    );
   });
   it("leaves out a spoilt strip and says which, but keeps the answer of the tank", () => {
     const logs = lab({ seed: 2, days: 60, error: weak(40, -0.25) });
