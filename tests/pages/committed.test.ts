@@ -44,6 +44,15 @@ describe.skipIf(skipPages)("the pages of the committed notebooks", () => {
         const figures = await drawAll(page);
         expect(await page.locator("figure.is-live").count()).toBe(figures);
         expect(await overflow(page), `wider than a window of ${width} px`).toBeLessThanOrEqual(0);
+        const cut = await page.locator("figure.chart > .live").evaluateAll((all) =>
+          all
+            .map(
+              (one) => [one, one.querySelector("svg")?.getBoundingClientRect().width ?? 0] as const,
+            )
+            .filter(([one, drawn]) => drawn > one.getBoundingClientRect().width + 1)
+            .map(([one]) => one.closest("figure")?.textContent?.slice(0, 80)),
+        );
+        expect(cut, `charts that scroll in a window of ${width} px`).toEqual([]);
         expect(complaints).toEqual([]);
         await close();
       }

@@ -44,10 +44,65 @@ const DRAFTS = [
       { mark: "rule", encoding: { y: { datum: 0.65 } } },
       {
         data: { values: [{}] },
-        mark: { type: "text", text: "at 600" },
-        encoding: { x: { value: 600 }, y: { value: 20 } },
+        mark: { type: "text", text: "beside", align: "left" },
+        encoding: { x: { value: 626 }, y: { value: 20 } },
+      },
+      {
+        data: { values: [{}] },
+        mark: { type: "rule" },
+        encoding: { x: { value: 0 }, x2: { value: 620 }, y: { value: 30 } },
       },
     ],
+  }),
+  chart({
+    vconcat: [
+      {
+        width: 620,
+        height: 19,
+        view: { stroke: null },
+        layer: [
+          "first of the key",
+          "second, with many words that fill a line alone",
+          "third",
+        ].flatMap((text, i) => [
+          {
+            data: { values: [{}] },
+            mark: "rule",
+            encoding: { x: { value: 200 * i }, x2: { value: 200 * i + 26 }, y: { value: 9.5 } },
+          },
+          {
+            data: { values: [{}] },
+            mark: { type: "text", text, align: "left", baseline: "middle" },
+            encoding: { x: { value: 200 * i + 31 }, y: { value: 9.5 } },
+          },
+        ]),
+      },
+      {
+        width: 500,
+        height: { step: 20 },
+        data: {
+          values: [
+            { name: "a name of many words down the side of a chart", v: 1 },
+            { name: "short", v: 2 },
+          ],
+        },
+        mark: "bar",
+        encoding: {
+          y: { field: "name", type: "nominal", title: "Name (no unit)", axis: { labelLimit: 0 } },
+          x: { field: "v", type: "quantitative", title: "Value (no unit)" },
+        },
+      },
+    ],
+  }),
+  chart({
+    width: 100,
+    height: 60,
+    mark: {
+      type: "text",
+      text: "words that nothing makes narrower, whatever one does, not even with good will",
+      align: "left",
+    },
+    encoding: { x: { value: 0 }, y: { value: 20 } },
   }),
   "## Explore",
   '({ kind: "plotly", title: "A plot", description: "Three points rise.", data: [{ type: "scatter", x: [1, 2, 3], y: [1, 2, 3] }], layout: { xaxis: { title: { text: "Time (min)" } }, yaxis: { title: { text: "Density (no unit)" } }, height: 300 } })',
@@ -77,8 +132,8 @@ describe.skipIf(skipPages)("a page in a browser", { timeout: SLOW }, () => {
 
   it("draws its figures without a complaint and asks the network for nothing", async () => {
     const { page, complaints, close } = await openPage(browser, file, DESK);
-    expect(await drawAll(page)).toBe(4);
-    expect(await page.locator("figure.chart > .live svg").count()).toBe(3);
+    expect(await drawAll(page)).toBe(6);
+    expect(await page.locator("figure.chart > .live svg").count()).toBe(5);
     expect(await page.locator("figure.plot .live svg.main-svg").count()).toBeGreaterThan(0);
     expect(await page.locator("figure.chart > .drawn").first().isVisible()).toBe(false);
     expect(await page.locator("math").count()).toBeGreaterThan(1);
@@ -94,12 +149,11 @@ describe.skipIf(skipPages)("a page in a browser", { timeout: SLOW }, () => {
     const widths = await page
       .locator("figure.chart > .live svg")
       .evaluateAll((all) => all.map((svg) => svg.getBoundingClientRect().width));
-    expect(widths).toHaveLength(3);
-    expect(widths[0]).toBeLessThanOrEqual(PHONE - 32);
-    expect(widths[1]).toBeLessThanOrEqual(PHONE - 32);
-    // Laid out in fixed pixels, so it is drawn at three quarters and scrolled.
-    expect(widths[2]).toBeGreaterThan(PHONE);
-    expect(widths[2]).toBeLessThan(560);
+    expect(widths).toHaveLength(5);
+    for (const width of widths.slice(0, 4)) expect(width).toBeLessThanOrEqual(PHONE - 32);
+    // Nothing makes its words narrower, so it is drawn at three quarters and scrolled.
+    expect(widths[4]).toBeGreaterThan(PHONE);
+    expect(widths[4]).toBeLessThan(560);
     const smallest = await page
       .locator("figure.chart > .live svg text")
       .evaluateAll((all) =>
@@ -111,6 +165,45 @@ describe.skipIf(skipPages)("a page in a browser", { timeout: SLOW }, () => {
       );
     expect(smallest, "labels can be read").toBeGreaterThanOrEqual(7);
     expect(complaints).toEqual([]);
+    await close();
+  });
+
+  it("keeps beside a narrowed plot what stood beside it, and a key in rows that do not touch", async () => {
+    const { page, close } = await openPage(browser, file, PHONE);
+    await drawAll(page);
+    const boxOf = (figure: number, text: string) =>
+      page
+        .locator("figure.chart > .live svg")
+        .nth(figure)
+        .locator("text", { hasText: text })
+        .first()
+        .evaluate((found) => {
+          const { left, right, top, bottom } = found.getBoundingClientRect();
+          return { left, right, top, bottom };
+        });
+    const plot = await page
+      .locator("figure.chart > .live svg")
+      .nth(2)
+      .locator(".mark-group.role-frame .background")
+      .first()
+      .evaluate((found) => found.getBoundingClientRect().right);
+    const beside = await boxOf(2, "beside");
+    expect(beside.left - plot).toBeGreaterThan(0);
+    expect(beside.left - plot).toBeLessThan(10);
+    expect(beside.right).toBeLessThanOrEqual(PHONE - 16);
+    const key = [
+      await boxOf(3, "first of the key"),
+      await boxOf(3, "second,"),
+      await boxOf(3, "third"),
+    ];
+    key.forEach((box, i) => {
+      expect(box.right).toBeLessThanOrEqual(PHONE - 16);
+      for (const other of key.slice(i + 1)) {
+        const apart = box.bottom <= other.top || box.right <= other.left;
+        expect(apart, `entry ${i} of the key touches a later one`).toBe(true);
+      }
+    });
+    expect(await page.locator("figure.chart > .live").nth(3).textContent()).toContain("side of a");
     await close();
   });
 
@@ -193,7 +286,7 @@ describe.skipIf(skipPages)("a page in a browser", { timeout: SLOW }, () => {
       expect(pdf.subarray(0, 5).toString()).toBe("%PDF-");
       const pages = pdf.toString("latin1").match(/\/Type\s*\/Page\b/g)?.length ?? 0;
       expect(pages).toBeGreaterThan(1);
-      expect(pages).toBeLessThan(9);
+      expect(pages).toBeLessThan(13);
     }
     await page.emulateMedia({ media: "print" });
     expect(await page.locator("figure.chart > .drawn svg").first().isVisible()).toBe(true);
