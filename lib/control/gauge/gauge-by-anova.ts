@@ -54,7 +54,10 @@ export function gaugeStudyByAnova(
   const operatorSquares = sumOver(operators, (o) => (mean(readings[o]?.flat() ?? []) - grand) ** 2);
   const cellSquares = readings.flat().reduce((sum, list) => sum + (mean(list) - grand) ** 2, 0);
   const total = readings.flat(2).reduce((sum, v) => sum + (v - grand) ** 2, 0);
-  requireNumber(where, "scatter of the readings", total, { above: 0 });
+  requireNumber(where, "scatter of the readings", total, {
+    above: 0,
+    hint: "all readings are equal: choose patches that differ, or read to more decimals",
+  });
   const ssPatches = operators * repeats * patchSquares;
   const ssOperators = patches * repeats * operatorSquares;
   const ssInteraction = Math.max(0, repeats * cellSquares - ssPatches - ssOperators);

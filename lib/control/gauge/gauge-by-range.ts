@@ -1,3 +1,4 @@
+import { requireNumber } from "../../input/index.ts";
 import { chartConstants } from "../charts/chart-constants.ts";
 import { type GaugeReadings, gaugeDesign, mean } from "./gauge-readings.ts";
 import { type GaugeStudy, gaugeStudy } from "./gauge-result.ts";
@@ -10,7 +11,7 @@ import { type GaugeStudy, gaugeStudy } from "./gauge-result.ts";
  *
  * @param readings `readings[operator][patch]` is the list of repeats, in density; at least 2 of each
  * @returns repeatability, reproducibility and patches as standard deviations, and their shares
- * @throws InputError if the study is not complete
+ * @throws InputError if the study is not complete or all readings are equal
  *
  * @example
  * gaugeStudyByRange([[[0.20, 0.22], [1.00, 1.01]], [[0.21, 0.21], [1.02, 1.00]]]).repeatabilitySd // => 0.01108
@@ -30,6 +31,10 @@ export function gaugeStudyByRange(readings: GaugeReadings): GaugeStudy {
     Math.max(0, between - repeatability ** 2 / (patches * repeats)),
   );
   const patchSd = range(patchMeans) / singleRangeFactor(patches);
+  requireNumber("gaugeStudyByRange", "scatter of the readings", meanRange + between + patchSd, {
+    above: 0,
+    hint: "all readings are equal: choose patches that differ, or read to more decimals",
+  });
   return gaugeStudy("average and range", repeatability, reproducibility, patchSd);
 }
 

@@ -17,7 +17,7 @@ export interface GaugeStudy {
     readonly gauge: number;
     readonly patches: number;
   };
-  /** √2·patches/gauge: how many groups of patches the gauge tells apart. */
+  /** √2·patches/gauge: how many groups of patches the gauge tells apart; 2⁵³ − 1 for a gauge without any scatter. */
   readonly distinctCategories: number;
 }
 

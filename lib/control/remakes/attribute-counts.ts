@@ -12,9 +12,13 @@ export function requireCounts(
     throw new InputError(where, "sizes", `${sizes.length} values`, `write ${counts.length}`);
   }
   sizes.forEach((size, i) => {
-    requireNumber(where, `sizes[${i}]`, size, { above: 0, hint: "leave out days without prints" });
+    requireNumber(where, `sizes[${i}]`, size, {
+      above: 0,
+      whole: most === "size",
+      hint: "leave out days without prints",
+    });
     const top = most === "size" ? { max: size, hint: "not more remakes than prints" } : {};
-    requireNumber(where, `counts[${i}]`, counts[i], { min: 0, ...top });
+    requireNumber(where, `counts[${i}]`, counts[i], { min: 0, whole: true, ...top });
   });
 }
 

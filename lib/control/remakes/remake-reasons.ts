@@ -1,4 +1,4 @@
-import { requireNumber } from "../../input/index.ts";
+import { InputError, requireNumber } from "../../input/index.ts";
 
 /** One remake, or several for the same reason. */
 export interface RemakeEntry {
@@ -24,7 +24,7 @@ export interface RankedReason {
  * @param entries reason, count and cost of one
  * @param by `"count"` (default) or `"cost"`
  * @returns reasons from the largest to the smallest; equal ones in the order of the alphabet
- * @throws InputError if a count or cost is negative
+ * @throws InputError if a count or cost is negative, or by cost if no entry has one
  *
  * @example
  * rankedReasons([{ reason: "too dark", count: 2 }, { reason: "dust", count: 6 }])[0]?.share // => 0.75
@@ -35,6 +35,10 @@ export function rankedReasons(
   entries: readonly RemakeEntry[],
   by: "count" | "cost" = "count",
 ): readonly RankedReason[] {
+  if (by === "cost" && entries.length > 0 && entries.every((one) => one.costEach === undefined)) {
+    const advice = "write what one remake costs, or rank by count";
+    throw new InputError("rankedReasons", "costEach", "missing in every entry", advice);
+  }
   const totals = new Map<string, { count: number; cost: number }>();
   entries.forEach((entry, i) => {
     const count = requireNumber("rankedReasons", `entries[${i}].count`, entry.count, { min: 0 });

@@ -37,7 +37,8 @@ export function delayFor(where: string, goal: DesignGoal): (chart: MemoryChart) 
     requireNumber(where, "stripsPerDay", goal.stripsPerDay, { above: 0, max: 1000 });
   }
   if ((shift === undefined) === (drift === undefined)) {
-    throw new InputError(where, "goal", { shift, drift }, "give either shift or driftPerReading");
+    const given = shift === undefined ? "without either" : "both shift and driftPerReading";
+    throw new InputError(where, "goal", given, "give either shift or driftPerReading");
   }
   if (drift !== undefined) {
     requireNumber(where, "driftPerReading", drift, { min: 0.001, max: 1 });

@@ -47,8 +47,11 @@ export function linearTrend(
   const n = times.length;
   const meanTime = times.reduce((sum, t) => sum + t / n, 0);
   const centred = times.map((t) => t - meanTime);
-  const fit = leastSquares({ rows: centred.map((t) => [1, t]), y: values });
-  const [mean = Number.NaN, slope = Number.NaN] = fit.coefficients;
+  // Equal readings have no slope at all, not one of rounding errors.
+  const level = values.every((v) => v === values[0]) ? (values[0] ?? 0) : 0;
+  const fit = leastSquares({ rows: centred.map((t) => [1, t]), y: values.map((v) => v - level) });
+  const [aboveLevel = Number.NaN, slope = Number.NaN] = fit.coefficients;
+  const mean = level + aboveLevel;
   const timeSpread = centred.reduce((sum, t) => sum + t * t, 0);
   const slopeStandardError = fit.standardErrors[1] ?? Number.NaN;
   const reach = slopeStandardError * studentTQuantile((1 + confidence) / 2, n - 2);

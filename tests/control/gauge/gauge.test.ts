@@ -76,6 +76,23 @@ describe("gaugeShareOfLimits", () => {
   });
 });
 
+describe("a study without any scatter", () => {
+  it("is refused by both methods, with what to do", () => {
+    const equal = [
+      [
+        [1, 1],
+        [1, 1],
+      ],
+      [
+        [1, 1],
+        [1, 1],
+      ],
+    ];
+    expect(() => gaugeStudyByRange(equal)).toThrow("read to more decimals");
+    expect(() => gaugeStudyByAnova(equal)).toThrow("read to more decimals");
+  });
+});
+
 describe("zeroDrift", () => {
   it("foresees when the tolerance is used up", () => {
     const drift = zeroDrift([0, 10, 20, 30, 40], [0, 0.0021, 0.0039, 0.0061, 0.0079], 0.02);

@@ -33,6 +33,12 @@ describe("proportionChart", () => {
     expect(laney.limits).toBe("Laney");
     expect(laney.beyond.length).toBeLessThan(5);
   });
+  it("wants whole prints and whole remakes, and no more remakes than prints", () => {
+    expect(() => proportionChart([1.5, 2], [100, 100])).toThrow("counts[0] is 1.5");
+    expect(() => proportionChart([1, 2], [100, 99.5])).toThrow("sizes[1] is 99.5");
+    expect(() => proportionChart([1, 101], [100, 100])).toThrow("not more remakes than prints");
+    expect(() => proportionChart([0, 1], [0, 100])).toThrow("leave out days without prints");
+  });
   it("does not call a share exactly on its limit beyond", () => {
     const all = proportionChart([0, 0, 0], [10, 10, 10]);
     expect(all.beyond).toEqual([]);
@@ -58,6 +64,11 @@ describe("faultRateChart", () => {
 });
 
 describe("rankedReasons", () => {
+  it("refuses to rank by a cost that nobody has given", () => {
+    const entries = [{ reason: "dust", count: 2 }];
+    expect(() => rankedReasons(entries, "cost")).toThrow("write what one remake costs");
+    expect(rankedReasons(entries)[0]?.share).toBe(1);
+  });
   const entries = [
     { reason: "too dark", count: 2, costEach: 5 },
     { reason: "dust", count: 6, costEach: 1 },

@@ -126,6 +126,14 @@ describe("changePoint", () => {
   });
 });
 
+describe("linearTrend of equal readings", () => {
+  it("is exactly level and crosses nothing", () => {
+    const level = linearTrend([0, 1, 2, 3, 4], [0.3, 0.3, 0.3, 0.3, 0.3]);
+    expect([level.slope, level.pValue, level.intercept]).toEqual([0, 1, 0.3]);
+    expect(limitCrossing(level, 0.4).state).toBe("unbounded");
+  });
+});
+
 describe("trendOutlook", () => {
   it("names the unit of time: a day, or the one it is told", () => {
     const [times, values] = [
