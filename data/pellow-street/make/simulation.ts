@@ -2,9 +2,9 @@ import {
   type SimulatedEvent,
   type SimulatedFault,
   type SimulatedLab,
+  type SimulatedLine,
   simulateLab,
 } from "../../../lib/simulate/index.ts";
-import { film, paper } from "./lines.ts";
 import {
   CONTAMINATION,
   COUNTER_RESET,
@@ -15,7 +15,7 @@ import {
   HEATER_FAULT,
   MIXES,
   PUMP_FAULT,
-  SEED,
+  SEEDS,
   TODAY,
 } from "./plan.ts";
 
@@ -64,15 +64,23 @@ const events: readonly SimulatedEvent[] = [
   ...CYLINDER_DAYS.map((day) => ({ kind: "cylinder-check", day: dayOf(day) }) as const),
 ];
 
-/** The ninety days of Pellow Street, from the library's own simulator. */
-export function simulatePellowStreet(seed: number = SEED): SimulatedLab {
+/** The ninety days of one line, from the library's own simulator. */
+export function simulateLineOfPellowStreet(
+  line: SimulatedLine,
+  seed: number = SEEDS[line.id === "film" ? "film" : "paper"],
+): SimulatedLab {
+  const ofLine = line.baths.map(({ id }) => id);
   return simulateLab({
     seed,
     from: FIRST_DAY,
     days: dayOf(TODAY) + 1,
-    lines: [film, paper],
-    faults,
-    events,
+    lines: [line],
+    faults: faults.filter((fault) => fault.line === line.id),
+    events: events.filter(
+      (event) =>
+        !("line" in event && event.line !== line.id) &&
+        !("bath" in event && !ofLine.includes(event.bath)),
+    ),
     ...MIXES,
     doublingDensity: DOUBLING_DENSITY,
     repeatStrips: true,
