@@ -1,3 +1,5 @@
+import { typedVolumeAdvice } from "../units/index.ts";
+
 /** A JSON object, not yet known. */
 type Fields = Readonly<Record<string, unknown>>;
 
@@ -90,7 +92,9 @@ function needNumber(
     const value = fields[name];
     if (typeof value === "number" && Number.isFinite(value) && value > above) continue;
     const allowed = above === 0 ? "a number greater than 0" : "a number";
-    problems.push(`${path(at, name)} is ${shown(value)}; write ${allowed}`);
+    const unit = name.endsWith("L") ? "L" : name === "settingMlPerStroke" ? "mL" : undefined;
+    const volume = unit === undefined ? undefined : typedVolumeAdvice(value, unit);
+    problems.push(`${path(at, name)} is ${shown(value)}; ${volume ?? `write ${allowed}`}`);
   }
 }
 

@@ -1,3 +1,4 @@
+import { typedVolumeAdvice } from "../units/index.ts";
 import type { ReadContext } from "./log-shape.ts";
 
 /** What one column of numbers holds. */
@@ -92,6 +93,8 @@ function wordFault(text: string, { what }: NumberKind): CellFault {
     const celsius = (((Number(fahrenheit) - 32) * 5) / 9).toFixed(1);
     return { problem: "a temperature in Fahrenheit", advice: `write degrees Celsius: ${celsius}` };
   }
+  const volume = what.endsWith("in mL") ? typedVolumeAdvice(text, "mL") : undefined;
+  if (volume !== undefined) return { problem: "a volume with a unit of its own", advice: volume };
   const bare = /^([+-]?\d+(?:\.\d+)?)\s*(°?\s*C|[a-zµ%°/²]+)$/i.exec(text)?.[1];
   if (bare !== undefined) {
     return { problem: "a number with a unit", advice: `write the number alone: ${bare}` };

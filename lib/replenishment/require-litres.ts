@@ -1,5 +1,6 @@
 import { InputError } from "../input/index.ts";
-import { requireVolume, typedVolumeAdvice } from "./require-volume.ts";
+import { typedVolumeAdvice } from "../units/index.ts";
+import { requireVolume } from "./require-volume.ts";
 
 /**
  * Lets a tank volume in litres in; what was typed in gallons is answered with the litres to write.

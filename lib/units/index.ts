@@ -20,4 +20,5 @@ export {
   fahrenheitDifferenceFromCelsius,
   fahrenheitFromCelsius,
 } from "./temperature.ts";
+export { typedVolumeAdvice } from "./typed-volume.ts";
 export { convertVolume, type VolumeUnit } from "./volume.ts";

@@ -54,6 +54,16 @@ describe("a lab's description", () => {
     for (const problem of told) expect(() => parseLabDescription(wrong)).toThrow(problem);
   });
 
+  it("answers volumes typed with a unit with the number to write", () => {
+    const [line] = minimal.lines;
+    const [pump] = minimal.pumps;
+    const baths = [{ ...line?.baths[0], volumeL: "5 gal" }];
+    const pumps = [{ ...pump, settingMlPerStroke: "5 ml" }];
+    const wrong = () => parseLabDescription({ ...minimal, lines: [{ ...line, baths }], pumps });
+    expect(wrong).toThrow("write litres: 18.927 for US gallons, 22.73 for imperial gallons");
+    expect(wrong).toThrow("write millilitres, the number alone: 5");
+  });
+
   it("refuses one bath under two roofs, and what is no list, object or JSON", () => {
     const [line] = minimal.lines;
     const doubled = { ...minimal, lines: [line, line] };

@@ -14,6 +14,22 @@ const day = (date: number, counter: number | string, rest = ",,,") =>
 const kept = (log: ReturnType<typeof read>) => log.rows.map((each) => each.counterStrokes);
 
 describe("a pump log", () => {
+  it("answers a volume in gallons with millilitres, never with the number alone", () => {
+    const text = [
+      "read_at,pump,counter_strokes,setting_ml_per_stroke,delivered_ml",
+      "2026-08-01T18:00,film-developer,100,5,",
+      "2026-08-02T18:00,film-developer,200,5,0.2 gal",
+      "2026-08-03T18:00,film-developer,300,5,1 L",
+      "2026-08-04T18:00,film-developer,400,5,500 ml",
+    ].join("\n");
+    const { rows, problems } = parsePumpLog(text, { file: "pumps.csv" });
+    expect(rows).toHaveLength(1);
+    expect(problems.map(({ advice }) => advice)).toEqual([
+      "write millilitres: 757.08 for US gallons, 909.22 for imperial gallons",
+      "write millilitres, the number alone: 1000",
+      "write millilitres, the number alone: 500",
+    ]);
+  });
   it("reads all columns, and leaves out what a row leaves empty", () => {
     const log = read("2026-08-13T18:00,film-developer,100,5,,,,", day(14, 180, "350,no,20,99.5"));
     expect(log.problems).toEqual([]);
