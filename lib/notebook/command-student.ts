@@ -1,7 +1,8 @@
 import { readFile } from "node:fs/promises";
-import { join, resolve } from "node:path";
+import { dirname, join, resolve } from "node:path";
 import { InputError } from "../input/index.ts";
 import { type OptionRule, optionsHelp, parseCommandLine } from "./command-line.ts";
+import { movedPaths } from "./moved-paths.ts";
 import { notebookText, parseNotebook } from "./notebook-file.ts";
 import { notebookName } from "./run-notebook.ts";
 import { studentCopy } from "./student-copy.ts";
@@ -16,7 +17,7 @@ const OPTIONS = {
 export const STUDENT_HELP = `wetside student FILE… [--out DIR]
 
 Makes copies of notebooks for a class: without the cells tagged "solution", and without the
-outputs that would give them away.
+outputs that would give them away. Paths to logs are written as from the copy's folder.
 
 ${optionsHelp(OPTIONS)}`;
 
@@ -33,7 +34,8 @@ export async function commandStudent(words: readonly string[], say: Say): Promis
       const advice = "name another folder; the copy would replace the notebook itself";
       throw new InputError("wetside student", "--out", folder, advice);
     }
-    await writeWhole(target, notebookText(studentCopy(notebook)));
+    const copy = movedPaths(studentCopy(notebook), dirname(resolve(file)), folder);
+    await writeWhole(target, notebookText(copy));
     say(`wrote ${shownPath(target)}`);
   }
 }

@@ -1,4 +1,7 @@
+import { join } from "node:path";
+import { fileURLToPath } from "node:url";
 import { describe, expect, it } from "vitest";
+import { movedPaths } from "../../lib/notebook/moved-paths.ts";
 import { studentCopy } from "../../lib/notebook/student-copy.ts";
 import { draftNotebook } from "./fixture.ts";
 
@@ -25,5 +28,24 @@ describe("the student's copy of a notebook", () => {
   it("is the notebook itself if there is nothing to leave out", () => {
     const plain = draftNotebook(["# T", "1"]);
     expect(studentCopy(plain)).toEqual(plain);
+  });
+});
+
+describe("a copy for another folder", () => {
+  const here = fileURLToPath(new URL(".", import.meta.url));
+  const notebook = draftNotebook([
+    "# Not ../notebook/fixture.ts",
+    'const log = "../notebook/fixture.ts"; // "./fixture.ts"',
+    'const none = "../no-such-folder/log.csv";',
+  ]);
+  const sources = movedPaths(notebook, here, join(here, "a", "b")).cells.map((cell) => cell.source);
+  it("finds what it found before", () => {
+    expect(sources[1]).toBe('const log = "../../fixture.ts"; // "../../fixture.ts"');
+    const back = movedPaths(notebook, here, here).cells[1]?.source;
+    expect(back).toBe('const log = "./fixture.ts"; // "./fixture.ts"');
+  });
+  it("leaves words, and paths that lead nowhere, as they are", () => {
+    expect(sources[0]).toBe("# Not ../notebook/fixture.ts");
+    expect(sources[2]).toBe('const none = "../no-such-folder/log.csv";');
   });
 });
