@@ -25,6 +25,16 @@ export function steadyFlows(
     const advice = `it loses ${lost} mL a day more than it gains; feed it more, or correct carry-over and evaporation`;
     throw new InputError(where, `tank ${falling.name}`, "falling", advice);
   }
+  requireTankNames(where, line, flows);
+  return flows;
+}
+
+/** An error where a component names a tank that is not there. */
+export function requireTankNames(
+  where: string,
+  line: TankLine,
+  flows: readonly LineTankFlows[],
+): void {
   const names = flows.map(({ name }) => name);
   for (const component of line.components) {
     for (const tank of Object.keys(component.inTanks)) {
@@ -33,7 +43,6 @@ export function steadyFlows(
       throw new InputError(where, `inTanks of ${component.name}`, tank, advice);
     }
   }
-  return flows;
 }
 
 /** The compartment model of one component: every gram that leaves a tank arrives somewhere. */

@@ -1,8 +1,8 @@
 import { requireNumber } from "../../input/index.ts";
-import { matrixExponential } from "../../numerics/index.ts";
 import { requireAreaPerDay } from "../tank/bath-tank.ts";
-import { type Compartments, compartmentsOf, SINKS, steadyFlows } from "./compartments.ts";
+import { compartmentsOf, SINKS, steadyFlows } from "./compartments.ts";
 import type { LineTankFlows, TankLine } from "./tank-line.ts";
+import { afterTransition, transitionOf } from "./transition.ts";
 
 /** A line at one moment. */
 export interface LineMoment {
@@ -58,7 +58,7 @@ export function tankLineOverTime(
   const moments = days.map((t, i): LineMoment => {
     requireNumber(where, `days[${i}]`, t, { min: 0, max: 1e6, unit: "days" });
     const states = models.map(({ name, model }) => {
-      const grams = stateAt(model, t);
+      const grams = afterTransition(transitionOf(model, t), model.startG);
       const inTanks = flows.map((flow, k) => {
         const concentration = (grams[k] ?? 0) / (line.tanks[k]?.volumeL ?? Number.NaN);
         if (concentration < -1e-12 * Math.abs(model.startG[k] ?? 0)) {
@@ -82,17 +82,6 @@ export function tankLineOverTime(
     };
   });
   return { flows, moments, warnings: [...warnings] };
-}
-
-function stateAt({ matrix, inflowG, startG }: Compartments, days: number): number[] {
-  const bordered = [
-    ...matrix.map((row, i) => [...row.map((v) => v * days), (inflowG[i] ?? 0) * days]),
-    new Array<number>(matrix.length + 1).fill(0),
-  ];
-  const exponential = matrixExponential(bordered);
-  return startG.map((_, i) =>
-    [...startG, 1].reduce((sum, start, j) => sum + start * (exponential[i]?.[j] ?? 0), 0),
-  );
 }
 
 function total(values: readonly number[]): number {
