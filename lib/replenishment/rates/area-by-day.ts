@@ -1,11 +1,7 @@
 import { InputError, requireNumber } from "../../input/index.ts";
-import {
-  type AreaReading,
-  type FormatCount,
-  photoFormat,
-  productionAreaM2,
-} from "../../units/index.ts";
+import type { AreaReading, FormatCount } from "../../units/index.ts";
 import { dateOfDay, dayNumber } from "../calendar.ts";
+import { type OwnFormat, ownFormatAreas } from "./own-formats.ts";
 
 /** A row of a production log. */
 export interface ProducedFormat extends FormatCount {
@@ -44,6 +40,8 @@ export interface AreaByDay {
  * @param options.reading `"dimensions"` (default) or `"trade"`
  * @param options.splice rolls are spliced, `filmsPerLength` to a length with so much leader and trailer
  *   together; without it no leaders are counted
+ * @param options.ownFormats sizes that are not in `photoFormats`, with a name of your own, width and
+ *   length in mm, and `form: "roll"` for film that is spliced
  * @returns areas in m² by day, ready for `tankOverDays`; a day without any row is named
  * @throws InputError for a date that does not exist, an unknown format or process, a negative count
  *
@@ -60,6 +58,7 @@ export function areaByDay(
     readonly to?: string;
     readonly reading?: AreaReading;
     readonly splice?: { readonly filmsPerLength: number; readonly leaderMm: number };
+    readonly ownFormats?: readonly OwnFormat[];
   } = {},
 ): AreaByDay {
   const where = "areaByDay";
@@ -89,13 +88,13 @@ export function areaByDay(
   const first = end(options.from, "from", Math.min);
   const last = end(options.to, "to", Math.max);
   requireNumber(where, "days from first to last", last - first + 1, { min: 1, max: 100_000 });
-  const reading = options.reading === undefined ? {} : { reading: options.reading };
+  const { areaM2, leaderM2 } = ownFormatAreas(where, options);
   const days = Array.from({ length: last - first + 1 }, (_, i): DayArea => {
     const ofDay = byDay.get(first + i);
     return {
       date: dateOfDay(first + i),
-      areaM2: ofDay === undefined ? 0 : productionAreaM2(ofDay, reading).areaM2,
-      leaderM2: leaderM2(where, ofDay ?? [], options.splice),
+      areaM2: areaM2(ofDay ?? []),
+      leaderM2: leaderM2(ofDay ?? []),
       logged: ofDay !== undefined,
     };
   });
@@ -111,29 +110,6 @@ export function areaByDay(
             `${daysWithout.length} days have no row and count as days of rest: ${listed(daysWithout)}`,
           ],
   };
-}
-
-/** Leaders of the spliced lengths of a day: whole lengths of each width. */
-function leaderM2(
-  where: string,
-  rows: readonly FormatCount[],
-  splice: { readonly filmsPerLength: number; readonly leaderMm: number } | undefined,
-): number {
-  if (splice === undefined) return 0;
-  const each = requireNumber(where, "splice.filmsPerLength", splice.filmsPerLength, {
-    min: 1,
-    whole: true,
-  });
-  const leaderMm = requireNumber(where, "splice.leaderMm", splice.leaderMm, { min: 0, max: 1e7 });
-  const byWidth = new Map<number, number>();
-  for (const { format, count } of rows) {
-    const { widthMm, form } = photoFormat(format);
-    if (form === "roll") byWidth.set(widthMm, (byWidth.get(widthMm) ?? 0) + count);
-  }
-  return [...byWidth].reduce(
-    (sum, [widthMm, films]) => sum + (Math.ceil(films / each) * leaderMm * widthMm) / 1e6,
-    0,
-  );
 }
 
 function listed(dates: readonly string[]): string {

@@ -3,6 +3,7 @@ export { type DeliveredMonth, deliveredByMonth } from "./delivered-by-month.ts";
 export { type DeliveredError, deliveredError } from "./delivered-error.ts";
 export { type DeliveredInterval, type DeliveredRates, deliveredRates } from "./delivered-rates.ts";
 export { type MachineRun, machineRun } from "./machine-run.ts";
+export type { OwnFormat } from "./own-formats.ts";
 export { type PublishedRate, publishedRates } from "./published-rates.ts";
 export { type CylinderReading, type PumpCalibration, pumpCalibration } from "./pump-calibration.ts";
 export type { PumpCounterReading, PumpLogProblem } from "./pump-days.ts";

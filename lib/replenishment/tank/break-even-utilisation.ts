@@ -14,6 +14,7 @@ export interface BreakEvenUtilisation {
   /** Loss by itself at the aim, g/day. */
   readonly lossGPerDay: number;
   readonly assumptions: readonly string[];
+  readonly warnings: readonly string[];
 }
 
 /**
@@ -52,10 +53,16 @@ export function breakEvenUtilisation(
     checked.rateLPerM2 * (component.replenisher - c) -
     checked.carryInLPerM2 * (c - component.carryIn) +
     component.netPerM2;
+  const never = perArea <= 0 && perDay > 0;
   return {
     lossEqualsUseM2PerDay: component.netPerM2 < 0 ? lossGPerDay / -component.netPerM2 : null,
     rateHoldsFromM2PerDay: perDay <= 0 && perArea >= 0 ? 0 : perArea > 0 ? perDay / perArea : null,
     lossGPerDay,
     assumptions: ["The loss by itself goes with the concentration, day and night."],
+    warnings: never
+      ? [
+          `At no load does this rate hold ${aim.component} at ${c} g/L: a square metre takes ${Number((-perArea).toPrecision(3))} g more than its replenisher brings above the aim; see rateForSteadyState.`,
+        ]
+      : [],
   };
 }

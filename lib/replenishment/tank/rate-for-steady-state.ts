@@ -67,7 +67,10 @@ export function rateForSteadyState(
   const rateL = lever === 0 ? Number.NaN : needed / lever;
   if (!Number.isFinite(rateL) || rateL < 0) {
     const side = needed > 0 ? "stronger" : "weaker";
-    const advice = `the replenisher has ${component.replenisher} g/L and must be ${side} than the ${aim} g/L to be held; see replenisherForRate`;
+    const airWins = needed < 0 && perArea > 0 && lever > 0;
+    const advice = airWins
+      ? `at ${area} m² a day evaporation makes it stronger faster than the material uses it, and no rate of this replenisher holds it; cover the tank, write a greater load, or let water top up the level (topUp: "water")`
+      : `the replenisher has ${component.replenisher} g/L and must be ${side} than the ${aim} g/L to be held; see replenisherForRate`;
     throw new InputError(where, "concentrationGPerL", aim, advice);
   }
   const atRate = { ...tank, rateMlPerM2: rateL * 1000 };

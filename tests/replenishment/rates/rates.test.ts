@@ -159,6 +159,29 @@ describe("area by day", () => {
     expect(days).toHaveLength(5);
     expect(days.at(-1)?.areaM2).toBe(0);
   });
+  it("counts sizes of the lab's own beside the listed ones, leaders of their rolls included", () => {
+    const own = [
+      { id: "panorama", widthMm: 100, lengthMm: 250 },
+      { id: "long roll", widthMm: 46, lengthMm: 3000, form: "roll" as const },
+    ];
+    const log = [
+      { date: "2026-03-02", format: "panorama", count: 10 },
+      { date: "2026-03-02", format: "120", count: 4 },
+      { date: "2026-03-03", format: "long roll", count: 3 },
+    ];
+    const splice = { filmsPerLength: 2, leaderMm: 1000 };
+    const { days } = areaByDay(log, { ownFormats: own, splice });
+    // 0.25 + 0.20295 m² and 4 films of 120 in two lengths; 0.414 m² in two lengths.
+    expect(days[0]?.areaM2).toBeCloseTo(0.45295, 12);
+    expect(days[0]?.leaderM2).toBeCloseTo(2 * 0.0615, 12);
+    expect(days[1]?.areaM2).toBeCloseTo(0.414, 12);
+    expect(days[1]?.leaderM2).toBeCloseTo(2 * 0.046, 12);
+    const taken = [{ id: "120", widthMm: 60, lengthMm: 800 }];
+    expect(() => areaByDay(log, { ownFormats: taken })).toThrow("this name is taken");
+    expect(() => areaByDay(log)).toThrow('format is "panorama"');
+    const flat = [{ id: "panorama", widthMm: 0, lengthMm: 250 }];
+    expect(() => areaByDay(log, { ownFormats: flat })).toThrow("ownFormats[0].widthMm is 0");
+  });
   it("names the processes there are when one is misspelt", () => {
     expect(() => areaByDay(rows, { process: "films" })).toThrow("write one of film, paper");
     expect(() => areaByDay([])).toThrow("at least one row");

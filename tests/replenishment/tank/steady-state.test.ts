@@ -175,11 +175,19 @@ describe("low utilisation", () => {
   it("says when no load is enough, or any is", () => {
     const weak = { ...covered, rateMlPerM2: 100 };
     expect(breakEvenUtilisation(weak, agent).rateHoldsFromM2PerDay).toBeNull();
+    // 0.1 L brings 0.1·(5.2 − 3.4) = 0.18 g above the aim; film takes 0.9 g and 30 mL of water thin
+    // by 0.03·3.4 = 0.102 g.
+    expect(breakEvenUtilisation(weak, agent).warnings[0]).toContain("takes 0.822 g more");
+    expect(breakEvenUtilisation(covered, agent).warnings).toEqual([]);
     const stable = {
       ...covered,
       components: [{ name: "developing agent", replenisherGPerL: 9, consumedGPerM2: 0.1 }],
     };
     expect(breakEvenUtilisation(stable, agent).rateHoldsFromM2PerDay).toBe(0);
+  });
+  it("says so when the air concentrates the bath faster than its work uses it", () => {
+    const open = { ...developer, evaporationMlPerDay: 1500 };
+    expect(() => lowUtilisationRate(open, 0.5, agent)).toThrow("cover the tank");
   });
   it("has no answer for a load of nothing", () => {
     expect(() => lowUtilisationRate(covered, 0, agent)).toThrow("greater than 0 m²/day");
