@@ -42,6 +42,7 @@ export type { RateChannel } from "./rate-panels.ts";
 export { ratePathFigure } from "./rate-path-figure.ts";
 export { rateProfileFigure } from "./rate-profile-figure.ts";
 export { rateSequenceFigure } from "./rate-sequence-figure.ts";
+export { type RateWitnesses, rateWitnesses } from "./rate-witnesses.ts";
 export { rateAdviceSheet, rateVerdictLine } from "./rate-words.ts";
 export { remakeReasonsFigure } from "./remake-reasons-figure.ts";
 export { runLengthDistributionFigure } from "./run-length-distribution-figure.ts";

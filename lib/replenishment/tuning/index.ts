@@ -26,6 +26,7 @@ export {
 export { rateWatch } from "./rate-watch.ts";
 export { type LoggedSensitivity, sensitivityFromLogs } from "./sensitivity-from-logs.ts";
 export { type RateEstimate, sequentialRateChange } from "./sequential-rate-change.ts";
+export { slowShareOfNoise } from "./slow-noise.ts";
 export { planStepTest, type StepTestPlan } from "./step-test.ts";
 export { type StripChannel, type StripRows, stripRows } from "./strip-rows.ts";
 export type { TuningSeries } from "./strip-series.ts";

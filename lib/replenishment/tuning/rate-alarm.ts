@@ -3,6 +3,7 @@ import { seededRandom } from "../../numerics/index.ts";
 import { MOMENTS_PER_TURNOVER } from "./rate-change.ts";
 import { momentGrid } from "./rate-surface.ts";
 import { changeRatio, drawnQuantile } from "./simulated-ratios.ts";
+import { fillNoise, requireSlowShare } from "./slow-noise.ts";
 import { type TuningSeries, weightedSeries } from "./strip-series.ts";
 
 /** When strips read one after the other would first have told. */
@@ -25,7 +26,8 @@ export interface RateAlarm {
  * @param series turnovers, deviations, sensitivity and noise
  * @param options.firstLook index of the first strip that is looked at, at least 9; default 20
  * @param options.falseAlarms share of unchanged lines with any alarm at all, 0.001 to 0.5; default 0.05
- * @param options.draws simulated lines, 200 to 20,000, default 500; options.seed default 1
+ * @param options.draws simulated lines, 200 to 20,000, default 500; options.seed default 1;
+ *   options.slowShare of the noise, 0 to 0.9, default 0 (see `slowShareOfNoise`)
  * @returns the strip of the alarm, the statistic after each strip, the threshold
  * @throws InputError if the series is too short or a number out of range
  *
@@ -44,6 +46,7 @@ export function rateAlarm(
     readonly falseAlarms?: number;
     readonly draws?: number;
     readonly seed?: number;
+    readonly slowShare?: number;
   } = {},
 ): RateAlarm {
   const where = "rateAlarm";
@@ -76,10 +79,13 @@ export function rateAlarm(
     looks.map(({ strip, reached, possible }) =>
       changeRatio(reached, possible, readings.slice(0, strip + 1)),
     );
+  const slowShare = requireSlowShare(where, options.slowShare);
   const { normal } = seededRandom(seed);
-  const largest = Array.from({ length: draws }, () =>
-    ratiosOf(Array.from({ length: n }, normal)).reduce((a, b) => Math.max(a, b), 0),
-  ).toSorted((a, b) => a - b);
+  const noise = new Float64Array(n);
+  const largest = Array.from({ length: draws }, () => {
+    fillNoise(noise, turnovers, slowShare, normal);
+    return ratiosOf(Array.from(noise)).reduce((a, b) => Math.max(a, b), 0);
+  }).toSorted((a, b) => a - b);
   const threshold = drawnQuantile(largest, 1 - falseAlarms);
   const ratios = ratiosOf(z).map((ratio, i) => ({ strip: firstLook + i, ratio }));
   const strip = ratios.find(({ ratio }) => ratio > threshold)?.strip ?? null;

@@ -3,15 +3,12 @@ import { fQuantile } from "../../numerics/index.ts";
 import type { RateChange } from "./rate-change-result.ts";
 import { rateFinding } from "./rate-finding.ts";
 import { COARSE_ERRORS, closerFit, oldErrorInterval } from "./rate-fit.ts";
-import {
-  type LikelihoodCuts,
-  STEP_PARAMETERS,
-  type StepEstimate,
-  stepEstimate,
-} from "./rate-intervals.ts";
-import { momentGrid, type RateSurface, rateSurface } from "./rate-surface.ts";
-import { changeRatio, drawnQuantile, simulatedRatios } from "./simulated-ratios.ts";
-import { type TuningSeries, type WeightedSeries, weightedSeries } from "./strip-series.ts";
+import { STEP_PARAMETERS, stepEstimate } from "./rate-intervals.ts";
+import { momentGrid, rateSurface } from "./rate-surface.ts";
+import { simulatedCuts } from "./simulated-cuts.ts";
+import { changeRatio, simulatedRatios } from "./simulated-ratios.ts";
+import { requireSlowShare } from "./slow-noise.ts";
+import { type TuningSeries, weightedSeries } from "./strip-series.ts";
 
 /** Choices of `rateChange`. */
 export interface RateChangeOptions {
@@ -25,6 +22,8 @@ export interface RateChangeOptions {
   readonly draws?: number;
   /** Seed of the simulation; default 1. */
   readonly seed?: number;
+  /** Share of the noise that wanders slowly, 0 to 0.9; default 0. See `slowShareOfNoise`. */
+  readonly slowShare?: number;
 }
 
 /** Moments of change that are tried, per tank turnover; then a closer look at those left possible. */
@@ -76,6 +75,7 @@ export function rateChange(series: TuningSeries, options: RateChangeOptions = {}
     whole: true,
   });
   const seed = requireNumber(where, "seed", options.seed ?? 1, { whole: true });
+  const slowShare = requireSlowShare(where, options.slowShare);
   const weighted = weightedSeries(where, series);
   const strips = requireNumber(where, "number of strips", weighted.z.length, {
     min: FEWEST_STRIPS,
@@ -90,9 +90,22 @@ export function rateChange(series: TuningSeries, options: RateChangeOptions = {}
   const coarse = rateSurface({ errors: COARSE_ERRORS, moments }, weighted.turnovers, weighted.z);
   const usual = fQuantile(confidence, 1, strips - STEP_PARAMETERS);
   const rough = stepEstimate(coarse, { size: usual, moment: usual });
-  const cuts = simulatedCuts(weighted, coarse, rough, { usual, confidence, draws, seed });
+  const cuts = simulatedCuts(weighted, coarse, rough, {
+    usual,
+    confidence,
+    draws,
+    seed,
+    slowShare,
+  });
   const noStep = { size: 0, moment: 0, pace: 1 };
-  const unchanged = simulatedRatios(weighted.turnovers, moments, noStep, draws, seed + 1);
+  const unchanged = simulatedRatios(
+    weighted.turnovers,
+    moments,
+    noStep,
+    draws,
+    seed + 1,
+    slowShare,
+  );
   return rateFinding({
     estimate: closerFit(weighted, coarse, cuts),
     pValue: shareAtLeast(unchanged.change, changeRatio(weighted.turnovers, moments, weighted.z)),
@@ -102,42 +115,6 @@ export function rateChange(series: TuningSeries, options: RateChangeOptions = {}
     weighted,
     oldErrorInterval: oldErrorInterval(weighted, cuts),
   });
-}
-
-/**
- * The larger of the F quantile and of quantiles simulated at the estimate and at either end of what
- * the textbook leaves possible: an estimate at the edge of the strips says little of one further in.
- */
-function simulatedCuts(
-  { turnovers }: WeightedSeries,
-  { grid: { moments } }: RateSurface,
-  rough: StepEstimate,
-  {
-    usual,
-    confidence,
-    draws,
-    seed,
-  }: Readonly<Record<"usual" | "confidence" | "draws" | "seed", number>>,
-): LikelihoodCuts {
-  const pace = 1 + rough.error;
-  const size = rough.residualSd > 0 ? rough.error / pace / rough.residualSd : 0;
-  const indexNear = (at: number) =>
-    moments.reduce((best, each, i) => {
-      return Math.abs(each - at) < Math.abs((moments[best] ?? 0) - at) ? i : best;
-    }, 0);
-  const [early, late] = rough.changeAtInterval;
-  const tried = new Set([early, rough.changeAt, late].map(indexNear));
-  const cuts = [...tried].map((moment) => {
-    const ratios = simulatedRatios(turnovers, moments, { size, moment, pace }, draws, seed);
-    return {
-      size: drawnQuantile(ratios.size, confidence),
-      moment: drawnQuantile(ratios.moment, confidence),
-    };
-  });
-  return {
-    size: Math.max(usual, ...cuts.map((each) => each.size)),
-    moment: Math.max(usual, ...cuts.map((each) => each.moment)),
-  };
 }
 
 /** Share of draws at least as large, counting the observed one among them. */

@@ -1,6 +1,7 @@
 import { seededRandom } from "../../numerics/index.ts";
 import { STEP_PARAMETERS } from "./rate-intervals.ts";
 import { type StepSums, stepSums } from "./rate-surface.ts";
+import { fillNoise } from "./slow-noise.ts";
 
 /** A step by which series are simulated, or none (size 0). */
 export interface SimulatedStep {
@@ -33,6 +34,7 @@ export function simulatedRatios(
   step: SimulatedStep,
   draws: number,
   seed: number,
+  slowShare = 0,
 ): SimulatedRatios {
   const n = turnovers.length;
   const at = moments[step.moment] ?? 0;
@@ -41,7 +43,8 @@ export function simulatedRatios(
   const ratios = { change: [] as number[], size: [] as number[], moment: [] as number[] };
   const z = new Float64Array(n);
   for (let draw = 0; draw < draws; draw++) {
-    for (let i = 0; i < n; i++) z[i] = normal() + (answer[i] ?? 0);
+    fillNoise(z, turnovers, slowShare, normal);
+    for (let i = 0; i < n; i++) z[i] = (z[i] ?? 0) + (answer[i] ?? 0);
     const total = centre(z);
     const rests = leastRests(stepSums(step.pace, moments, turnovers, z), total, step);
     const variance = rests.best / (n - STEP_PARAMETERS);

@@ -8,9 +8,10 @@ import type { RateChange } from "./rate-change-result.ts";
 import type { RateLogs, RateWatch, RateWatchOptions } from "./rate-logs.ts";
 import { rateWatch } from "./rate-watch.ts";
 import { withSensitivityError } from "./sensitivity-error.ts";
+import { slowShareOfNoise } from "./slow-noise.ts";
 
-/** Residual over stated noise from which on the strips tell of something else, too. */
-const MOST_SCATTER = 1.5;
+/** Share of slow noise from which on something other than the pump moves the bath. */
+const MUCH_WANDER = 0.6;
 
 /** From the logs to the advice, with every step on the way. */
 export interface RateTuning {
@@ -19,6 +20,8 @@ export interface RateTuning {
   /** Date and time of the change, and the ends of its interval; they mean little without a change. */
   readonly changeAt: string;
   readonly changeAtInterval: readonly [string, string];
+  /** Share of the strips' noise that wanders slowly; test, intervals and alarm allow for it. */
+  readonly slowShare: number;
   readonly alarm: RateAlarm;
   /** Moment of the strip that first told; null if none did. */
   readonly toldAt: string | null;
@@ -55,9 +58,9 @@ export function tuneRate(
 ): RateTuning {
   const watch = rateWatch(logs, options);
   const { series } = watch;
-  const change = unlessSomethingElse(
-    withSensitivityError(rateChange(series, options), watch.sensitivityError),
-  );
+  const slowShare = options.slowShare ?? slowShareOfNoise(series, rateChange(series, options));
+  const found = rateChange(series, { ...options, slowShare });
+  const change = withWander(withSensitivityError(found, watch.sensitivityError), slowShare);
   const strips = series.turnovers.length;
   requireNumber("tuneRate", "strips after the unchanged period", strips - watch.basePeriod.strips, {
     min: 1,
@@ -65,6 +68,7 @@ export function tuneRate(
   });
   const { falseAlarms, draws, seed } = options;
   const alarm = rateAlarm(series, {
+    slowShare,
     firstLook: Math.max(9, watch.basePeriod.strips),
     ...(falseAlarms === undefined ? {} : { falseAlarms }),
     ...(draws === undefined ? {} : { draws }),
@@ -81,6 +85,7 @@ export function tuneRate(
   return {
     watch,
     change,
+    slowShare,
     changeAt: when(change.changeAtTurnovers),
     changeAtInterval: [when(early), when(late)],
     alarm,
@@ -99,14 +104,12 @@ export function tuneRate(
   };
 }
 
-/** A finding that strips do not carry which move for other reasons, too. */
-function unlessSomethingElse(change: RateChange): RateChange {
-  const ratio = change.residualSd / change.statedSd;
-  if (change.finding !== "rate changed" || ratio <= MOST_SCATTER) return change;
-  const times = ratio.toFixed(1);
+/** Says what to look for where the strips wander too much to carry a finding. */
+function withWander(change: RateChange, slowShare: number): RateChange {
+  if (change.finding === "rate changed" || slowShare < MUCH_WANDER) return change;
+  const share = `${(100 * slowShare).toFixed(0)} %`;
   return {
     ...change,
-    finding: "cannot tell yet",
-    reason: `Something moved the strips that is no step of the rate: they scatter ${times} times as much about the tank's answer as strips of an unchanged bath. Find it first (temperature, time, mix), and name the days in leaveOut or begin after them with watchFrom.`,
+    reason: `${change.reason} ${share} of their variance wanders slowly, as no step of the rate does: look for another cause (temperature, time, mix), leave its days out, or begin after them (watchFrom).`,
   };
 }

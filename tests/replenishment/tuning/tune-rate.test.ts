@@ -9,14 +9,17 @@ import {
   pumpEvidence,
   type RateLogs,
   rateAlarm,
+  rateChange,
   rateProfile,
   rateSensitivity,
   rateWatch,
   sensitivityFromLogs,
   setRateChanges,
+  slowShareOfNoise,
   tankOverDays,
   tuneRate,
 } from "wetside/replenishment";
+import { fillNoise } from "../../../lib/replenishment/tuning/slow-noise.ts";
 
 const SENSITIVITY = [0.44, 0.48, 0.54, 0.24, 0.26, 0.28];
 const STRIP_SD = 0.01;
@@ -148,7 +151,7 @@ describe("tuneRate", () => {
       { sensitivity: SENSITIVITY },
     );
     expect(found.change.finding).toBe("cannot tell yet");
-    expect(found.change.reason).toContain("Something moved the strips");
+    expect(found.change.reason).toContain("look for another cause");
     expect(found.advice.advise).toBe(false);
   });
   it("gives the same for the same logs, and leaves them as they are", () => {
@@ -319,6 +322,40 @@ describe("rateAlarm", () => {
     }
     expect(alarms).toBeGreaterThan(0);
     expect(alarms / lines).toBeLessThan(0.05 + 4 * Math.sqrt((0.05 * 0.95) / lines));
+  });
+});
+
+describe("slowShareOfNoise", () => {
+  const wandering = (seed: number, share: number) => {
+    const { normal } = seededRandom(seed);
+    const turnovers = Array.from({ length: 200 }, (_, i) => i / 28);
+    const z = new Float64Array(200);
+    fillNoise(z, turnovers, share, normal);
+    const deviations = Array.from(z, (each) => [0.01 * each]);
+    return { turnovers, deviations, sensitivity: [0.5], noise: [[0.0001]] };
+  };
+  it("is about the share that the strips were made with, over sixty lines", () => {
+    for (const share of [0, 0.4]) {
+      const found = Array.from({ length: 60 }, (_, seed) => {
+        const series = wandering(seed, share);
+        return slowShareOfNoise(series, rateChange(series, { draws: 200 }));
+      });
+      const mean = found.reduce((sum, each) => sum + each, 0) / found.length;
+      // The fit takes part of the wander for a change, so that a little less is left of it.
+      expect(mean).toBeGreaterThan(share - 0.15);
+      expect(mean).toBeLessThan(share + 0.1);
+    }
+  });
+  it("keeps the test honest where independent strips were assumed before", () => {
+    const lines = 100;
+    let [naive, aware] = [0, 0];
+    for (let seed = 0; seed < lines; seed++) {
+      const series = wandering(500 + seed, 0.4);
+      if (rateChange(series, { draws: 200 }).pValue <= 0.05) naive++;
+      if (rateChange(series, { draws: 200, slowShare: 0.4 }).pValue <= 0.05) aware++;
+    }
+    expect(naive / lines).toBeGreaterThan(0.3);
+    expect(aware / lines).toBeLessThan(0.05 + 4 * Math.sqrt((0.05 * 0.95) / lines));
   });
 });
 
