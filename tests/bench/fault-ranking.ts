@@ -8,9 +8,10 @@ import {
 import { logsKept } from "./fewer-logs.ts";
 import { kindsOf, rankedLabs, rankedLines, rightBy } from "./ranking-labs.ts";
 
-// How often the true fault is ranked first in simulated labs. Run: npm run fault-ranking -- [labs]
+// How often the true fault is ranked first in simulated labs. Run: npm run fault-ranking -- [labs] [line]
 
 const labs = Number(process.argv[2] ?? 20);
+const chosen = rankedLines.filter(({ line }) => line === (process.argv[3] ?? line));
 const columns = [
   "group first, 2×",
   "fault first, 2×",
@@ -56,7 +57,7 @@ function count(line: string, what: string, hit: number): void {
   kept.set(what, byLine);
 }
 
-for (const each of rankedLines) {
+for (const each of chosen) {
   const { line } = each;
   console.log(`\n| ${line}: true fault | ${columns.join(" | ")} | otherwise first with logs, 2× |`);
   console.log(`|---${columns.map(() => "|---").join("")}|---|`);
@@ -75,7 +76,10 @@ for (const each of rankedLines) {
         if (kind !== "printer-at-fault") {
           count(line, "strips alone", strips.fault);
           for (const [what, make] of Object.entries(logsKept)) {
-            const ranking = rankFaults(lab.evidence, { logs: make(lab.logs, uniform) });
+            const ranking =
+              what === "all logs"
+                ? withLogs
+                : rankFaults(lab.evidence, { logs: make(lab.logs, uniform) });
             count(line, what, rightBy(ranking, truth, group).fault);
           }
         }
@@ -104,10 +108,10 @@ for (const [key, sums] of total) {
   console.log(`| ${key} (${of} labs) | ${cells.join(" | ")} |`);
 }
 
-console.log(`\n| fault first, 2× | ${rankedLines.map(({ line }) => line).join(" | ")} |`);
-console.log(`|---${rankedLines.map(() => "|---").join("")}|`);
+console.log(`\n| fault first, 2× | ${chosen.map(({ line }) => line).join(" | ")} |`);
+console.log(`|---${chosen.map(() => "|---").join("")}|`);
 for (const [what, byLine] of kept) {
-  const cells = rankedLines.map(({ line }) => {
+  const cells = chosen.map(({ line }) => {
     return percent(byLine.get(line) ?? 0, total.get(line)?.at(-1) ?? 0);
   });
   console.log(`| ${what} | ${cells.join(" | ")} |`);
