@@ -6,6 +6,7 @@ import { fileURLToPath } from "node:url";
 import { build, type Metafile } from "esbuild";
 import { licenceTexts } from "./build-licences.ts";
 import { emitTypes } from "./build-types.ts";
+import { PAGE_SCRIPTS } from "./page-libraries.ts";
 
 const ROOT = fileURLToPath(new URL("../../", import.meta.url));
 const LIB = join(ROOT, "lib");
@@ -31,7 +32,7 @@ async function buildInto(folder: string): Promise<number> {
   await mkdir(folder, { recursive: true });
   try {
     const metafile = await bundle(folder);
-    for (const name of ["page.css", "page-script.js"]) {
+    for (const name of ["page.css", ...PAGE_SCRIPTS]) {
       await cp(join(LIB, "notebook", name), join(folder, "notebook", name));
     }
     emitTypes(ROOT, join(folder, "types"), await rooms());

@@ -6,6 +6,9 @@ import { optionalPackage } from "./optional-package.ts";
 
 const require = createRequire(import.meta.url);
 
+/** The page's own script, in parts. */
+export const PAGE_SCRIPTS = ["page-pixels.js", "page-fit.js", "page-script.js"] as const;
+
 /** The scripts a page needs, in order; a drawing library only if the page has such a figure. */
 export async function pageLibraries(uses: {
   readonly vega: boolean;
@@ -17,7 +20,8 @@ export async function pageLibraries(uses: {
     scripts.push(await libraryText("vega-lite", "build/vega-lite.min.js"));
   }
   if (uses.plotly) scripts.push(await libraryText("plotly.js-dist-min", "plotly.min.js"));
-  scripts.push(inScript(await readFile(packageFile("page-script.js"), "utf8")));
+  const own = PAGE_SCRIPTS.map((name) => readFile(packageFile(name), "utf8"));
+  scripts.push(inScript((await Promise.all(own)).join("\n")));
   return scripts;
 }
 
