@@ -5,38 +5,43 @@ import {
   formatStripBatchRegister,
   formatStripLog,
 } from "../../lib/records/index.ts";
-import { type SimulatedLab, simulatedLines, simulateLab } from "../../lib/simulate/index.ts";
-import { batchOfStepTest } from "../pellow-street/make/batches.ts";
+import { type SimulatedBath, type SimulatedLab, simulateLab } from "../../lib/simulate/index.ts";
+import { batchesOfStepTest } from "../pellow-street/make/batches.ts";
+import { film } from "../pellow-street/make/lines.ts";
 import { MIXES } from "../pellow-street/make/plan.ts";
 
-// The planned step test of the film developer's replenisher, run in the late winter before the demo
-// lab's ninety days: two weeks at the usual setting, four weeks 12 % more, five weeks at the usual
-// setting again. Nothing went wrong in it. Run: npx tsx data/pellow-street-step-test/make.ts
-const SEED = 20260213;
-const FIRST_DAY = "2026-02-02";
-const DAYS = 77;
-export const STEP = {
+// The film line in the winter and spring before the demo lab's ninety days, to the day before them,
+// with a planned step test of the developer's replenisher: two weeks at the usual setting, four weeks
+// 8 % more, four weeks 8 % less, then the usual setting again. Nothing went wrong.
+// Run: node --import tsx --conditions=wetside-source data/pellow-street-step-test/make.ts
+const SEED = 20260127;
+const FIRST_DAY = "2026-01-19";
+const DAYS = 118;
+/** So that the counter ends where the ninety days begin. */
+const FIRST_COUNTER_STROKES = 24_562;
+export const STEPS = {
   bath: "film-developer",
-  usualMl: 5,
-  testMl: 5.6,
-  from: 14,
-  until: 42,
+  settings: [
+    { day: 14, date: "2026-02-02", settingMlPerStroke: 5.4 },
+    { day: 42, date: "2026-03-02", settingMlPerStroke: 4.6 },
+    { day: 70, date: "2026-03-30", settingMlPerStroke: 5 },
+  ],
 } as const;
 
-/** The eleven weeks of the test, from the library's own simulator. */
+function withCounter(bath: SimulatedBath): SimulatedBath {
+  return bath.id === STEPS.bath ? { ...bath, firstCounterStrokes: FIRST_COUNTER_STROKES } : bath;
+}
+
+/** The seventeen weeks of the test, from the library's own simulator. */
 export function simulateStepTest(seed: number = SEED): SimulatedLab {
-  const setting = { kind: "pump-setting", bath: STEP.bath } as const;
   return simulateLab({
     seed,
     from: FIRST_DAY,
     days: DAYS,
-    lines: simulatedLines
-      .filter(({ id }) => id === "film")
-      .map((line) => ({ ...line, batches: [batchOfStepTest] })),
-    events: [
-      { ...setting, day: STEP.from, settingMlPerStroke: STEP.testMl },
-      { ...setting, day: STEP.until, settingMlPerStroke: STEP.usualMl },
-    ],
+    lines: [{ ...film, baths: film.baths.map(withCounter), batches: batchesOfStepTest }],
+    events: STEPS.settings.map(({ day, settingMlPerStroke }) => {
+      return { kind: "pump-setting", bath: STEPS.bath, day, settingMlPerStroke } as const;
+    }),
     ...MIXES,
     repeatStrips: true,
   });
@@ -51,7 +56,7 @@ export function stepTestFiles(
     "film-strips.csv": formatStripLog(lab.strips, { decimals }),
     "strip-batches.csv": formatStripBatchRegister(lab.batches, { decimals }),
     "production.csv": formatProductionLog(lab.production),
-    "pumps.csv": formatPumpLog(lab.pumps.filter(({ pump }) => pump === STEP.bath)),
+    "pumps.csv": formatPumpLog(lab.pumps.filter(({ pump }) => pump === STEPS.bath)),
   };
 }
 

@@ -61,14 +61,19 @@ export const batches: Readonly<Record<"film" | "paper", readonly SimulatedBatch[
   ],
 };
 
-/** The film line's batch before these, in use during the step test of the late winter. */
-export const batchOfStepTest: SimulatedBatch = batch(
-  "N-40",
-  "colour-negative",
-  "2026-01-26",
-  moved(film, { ld: [-0.01, 0.02, 0.01], hd: [0.02, -0.01, -0.02], dMax: [0.01, 0.02, -0.03] }),
-  { ld: [0, 0, 0.01], hd: [0, 0.01, 0] },
-);
+const [firstOfFilm] = batches.film;
+
+/** The film line's batch before these, in use during the step test of the winter, and the change from it. */
+export const batchesOfStepTest: readonly SimulatedBatch[] = [
+  batch(
+    "N-40",
+    "colour-negative",
+    "2026-01-12",
+    moved(film, { ld: [-0.01, 0.02, 0.01], hd: [0.02, -0.01, -0.02], dMax: [0.01, 0.02, -0.03] }),
+    { ld: [0, 0, 0.01], hd: [0, 0.01, 0] },
+  ),
+  ...(firstOfFilm === undefined ? [] : [{ ...firstOfFilm, pairedDays: 5 }]),
+];
 
 function batch(
   id: string,
