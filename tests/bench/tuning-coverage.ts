@@ -5,10 +5,10 @@ import { coverageTables } from "./tuning-tables.ts";
 // How often the intervals of rateChange hold the truth, and how often it speaks of a change where
 // there is none, on simulated labs. Writes the tables into docs/tuning.md between its markers.
 //
-//   npm run tuning-coverage            1,000 labs a cell, 5,000 where nothing changes
+//   npm run tuning-coverage            2,000 labs a cell, 10,000 where nothing changes
 //   npm run tuning-coverage -- 200     fewer, without writing
 
-const labs = Number(process.argv[2] ?? 1000);
+const labs = Number(process.argv[2] ?? 2000);
 const started = Date.now();
 const cells = [...falseAlarmCells(), ...coverageCells()];
 const results = cells.map((cell, i) => {

@@ -6,7 +6,7 @@ import { COARSE_ERRORS, closerFit, oldErrorInterval } from "./rate-fit.ts";
 import { STEP_PARAMETERS, stepEstimate } from "./rate-intervals.ts";
 import { momentGrid, rateSurface } from "./rate-surface.ts";
 import { simulatedCuts } from "./simulated-cuts.ts";
-import { changeRatio, simulatedRatios } from "./simulated-ratios.ts";
+import { changeRatio, noiseDraws, simulatedRatios } from "./simulated-ratios.ts";
 import { requireSlowShare } from "./slow-noise.ts";
 import { type TuningSeries, weightedSeries } from "./strip-series.ts";
 
@@ -90,22 +90,10 @@ export function rateChange(series: TuningSeries, options: RateChangeOptions = {}
   const coarse = rateSurface({ errors: COARSE_ERRORS, moments }, weighted.turnovers, weighted.z);
   const usual = fQuantile(confidence, 1, strips - STEP_PARAMETERS);
   const rough = stepEstimate(coarse, { size: usual, moment: usual });
-  const cuts = simulatedCuts(weighted, coarse, rough, {
-    usual,
-    confidence,
-    draws,
-    seed,
-    slowShare,
-  });
+  const noises = noiseDraws(weighted.turnovers, { draws, seed, slowShare });
+  const cuts = simulatedCuts(weighted, moments, rough, { usual, confidence, noises });
   const noStep = { size: 0, moment: 0, pace: 1 };
-  const unchanged = simulatedRatios(
-    weighted.turnovers,
-    moments,
-    noStep,
-    draws,
-    seed + 1,
-    slowShare,
-  );
+  const unchanged = simulatedRatios(weighted.turnovers, moments, noStep, noises);
   return rateFinding({
     estimate: closerFit(weighted, coarse, cuts),
     pValue: shareAtLeast(unchanged.change, changeRatio(weighted.turnovers, moments, weighted.z)),
@@ -118,7 +106,7 @@ export function rateChange(series: TuningSeries, options: RateChangeOptions = {}
 }
 
 /** Share of draws at least as large, counting the observed one among them. */
-function shareAtLeast(sorted: readonly number[], observed: number): number {
+function shareAtLeast(sorted: Float64Array, observed: number): number {
   const larger = sorted.filter((each) => each >= observed).length;
   return (1 + larger) / (1 + sorted.length);
 }

@@ -47,10 +47,11 @@ export function rateSurface(
   const rest = new Float64Array(errors.length * moments.length);
   errors.forEach((error, e) => {
     const amplitude = error / (1 + error);
-    const fits = stepSums(1 + error, moments, turnovers, centred);
+    const design = stepDesign(1 + error, moments, turnovers);
+    const crosses = stepCross(design, centred);
     for (let m = 0; m < moments.length; m++) {
-      const spread = fits.spread[m] ?? 0;
-      const cross = fits.cross[m] ?? 0;
+      const spread = design.spread[m] ?? 0;
+      const cross = crosses[m] ?? 0;
       rest[e * moments.length + m] = Math.max(
         0,
         total - 2 * amplitude * cross + amplitude * amplitude * spread,
@@ -60,47 +61,76 @@ export function rateSurface(
   return { grid, strips: n, restWithoutChange: total, rest };
 }
 
-/** Σ(g − ḡ)² and Σ(g − ḡ)z for every moment, with g = 1 − e^(−ρ(n − τ)) after it and 0 before. */
-export interface StepSums {
+/** What the strips' turnovers alone say of a step at every moment: made once, used for many series. */
+export interface StepDesign {
+  /** Σ(g − ḡ)², with g = 1 − e^(−ρ(n − τ)) after the moment τ and 0 before; 0 where no strip shows it. */
   readonly spread: Float64Array;
-  readonly cross: Float64Array;
+  /** First strip after the moment. */
+  readonly next: Int32Array;
+  /** e^(−ρ·turnovers) from the moment to that strip. */
+  readonly lead: Float64Array;
+  /** e^(−ρ·turnovers) from each strip to the one after it. */
+  readonly decay: Float64Array;
 }
 
-/** @param z readings less their mean */
-export function stepSums(
+/** Below this spread no strip shows the change. */
+const LEAST_SPREAD = 1e-12;
+
+export function stepDesign(
   pace: number,
   moments: readonly number[],
   turnovers: readonly number[],
-  z: ArrayLike<number>,
-): StepSums {
+): StepDesign {
   const n = turnovers.length;
+  const decay = new Float64Array(n);
   const spread = new Float64Array(moments.length);
-  const cross = new Float64Array(moments.length);
-  // Sums over the strips from `next` on; exponentials are taken from that strip's turnovers.
-  let next = n;
-  let [count, once, twice, sumZ, sumZe] = [0, 0, 0, 0, 0];
+  const next = new Int32Array(moments.length).fill(n);
+  const lead = new Float64Array(moments.length);
+  // Sums over the strips from `first` on; exponentials are taken from that strip's turnovers.
+  let first = n;
+  let [once, twice] = [0, 0];
   for (let m = moments.length - 1; m >= 0; m--) {
     const at = moments[m] ?? 0;
-    while (next > 0 && (turnovers[next - 1] ?? 0) > at) {
-      next -= 1;
-      const here = turnovers[next] ?? 0;
-      const decay = count === 0 ? 0 : Math.exp(-pace * ((turnovers[next + 1] ?? here) - here));
-      const value = z[next] ?? 0;
-      once = 1 + decay * once;
-      twice = 1 + decay * decay * twice;
-      sumZe = value + decay * sumZe;
-      sumZ += value;
-      count += 1;
+    while (first > 0 && (turnovers[first - 1] ?? 0) > at) {
+      first -= 1;
+      const here = turnovers[first] ?? 0;
+      const step = first === n - 1 ? 0 : Math.exp(-pace * ((turnovers[first + 1] ?? here) - here));
+      decay[first] = step;
+      once = 1 + step * once;
+      twice = 1 + step * step * twice;
     }
-    if (count === 0) continue;
-    const lead = Math.exp(-pace * ((turnovers[next] ?? 0) - at));
-    const g = count - lead * once;
-    const gg = count - 2 * lead * once + lead * lead * twice;
-    const own = Math.max(0, gg - (g * g) / n);
-    // Below this no strip shows the change.
-    if (own < 1e-12) continue;
+    if (first === n) continue;
+    const toFirst = Math.exp(-pace * ((turnovers[first] ?? 0) - at));
+    const g = n - first - toFirst * once;
+    const gg = n - first - 2 * toFirst * once + toFirst * toFirst * twice;
+    const own = gg - (g * g) / n;
+    if (own < LEAST_SPREAD) continue;
     spread[m] = own;
-    cross[m] = sumZ - lead * sumZe;
+    next[m] = first;
+    lead[m] = toFirst;
   }
-  return { spread, cross };
+  return { spread, next, lead, decay };
+}
+
+/**
+ * Σ(g − ḡ)z for every moment of a design.
+ *
+ * @param z readings less their mean
+ */
+export function stepCross({ next, lead, decay }: StepDesign, z: ArrayLike<number>): Float64Array {
+  const n = decay.length;
+  const cross = new Float64Array(next.length);
+  let first = n;
+  let [sum, decayed] = [0, 0];
+  for (let m = next.length - 1; m >= 0; m--) {
+    const until = next[m] ?? n;
+    while (first > until) {
+      first -= 1;
+      const value = z[first] ?? 0;
+      sum += value;
+      decayed = value + (decay[first] ?? 0) * decayed;
+    }
+    if (until < n) cross[m] = sum - (lead[m] ?? 0) * decayed;
+  }
+  return cross;
 }

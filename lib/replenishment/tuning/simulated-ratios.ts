@@ -1,6 +1,6 @@
 import { seededRandom } from "../../numerics/index.ts";
 import { STEP_PARAMETERS } from "./rate-intervals.ts";
-import { type StepSums, stepSums } from "./rate-surface.ts";
+import { type StepDesign, stepCross, stepDesign } from "./rate-surface.ts";
 import { fillNoise } from "./slow-noise.ts";
 
 /** A step by which series are simulated, or none (size 0). */
@@ -20,43 +20,54 @@ export interface SimulatedStep {
  */
 export interface SimulatedRatios {
   /** Best step against no change, sorted. */
-  readonly change: readonly number[];
+  readonly change: Float64Array;
   /** Best step against the best with the true size, sorted. */
-  readonly size: readonly number[];
+  readonly size: Float64Array;
   /** Best step against the best at the true moment, sorted. */
-  readonly moment: readonly number[];
+  readonly moment: Float64Array;
 }
 
-/** Draws series and fits a step of free size and moment, of the given pace, to each. */
+/** Series of noise of standard deviation 1 on given turnovers, drawn once and used for every step. */
+export function noiseDraws(
+  turnovers: readonly number[],
+  { draws, seed, slowShare }: Readonly<Record<"draws" | "seed" | "slowShare", number>>,
+): Float64Array[] {
+  const { normal } = seededRandom(seed);
+  return Array.from({ length: draws }, () => {
+    const noise = new Float64Array(turnovers.length);
+    fillNoise(noise, turnovers, slowShare, normal);
+    return noise;
+  });
+}
+
+/** Fits a step of free size and moment, of the given pace, to the step with each of the noises. */
 export function simulatedRatios(
   turnovers: readonly number[],
   moments: readonly number[],
   step: SimulatedStep,
-  draws: number,
-  seed: number,
-  slowShare = 0,
+  noises: readonly Float64Array[],
 ): SimulatedRatios {
   const n = turnovers.length;
   const at = moments[step.moment] ?? 0;
   const answer = turnovers.map((t) => (t > at ? -step.size * Math.expm1(step.pace * (at - t)) : 0));
-  const { normal } = seededRandom(seed);
-  const ratios = { change: [] as number[], size: [] as number[], moment: [] as number[] };
+  const design = stepDesign(step.pace, moments, turnovers);
+  const count = noises.length;
+  const [change, size, moment] = [
+    new Float64Array(count),
+    new Float64Array(count),
+    new Float64Array(count),
+  ];
   const z = new Float64Array(n);
-  for (let draw = 0; draw < draws; draw++) {
-    fillNoise(z, turnovers, slowShare, normal);
-    for (let i = 0; i < n; i++) z[i] = (z[i] ?? 0) + (answer[i] ?? 0);
+  noises.forEach((noise, draw) => {
+    for (let i = 0; i < n; i++) z[i] = (noise[i] ?? 0) + (answer[i] ?? 0);
     const total = centre(z);
-    const rests = leastRests(stepSums(step.pace, moments, turnovers, z), total, step);
+    const rests = leastRests(design, stepCross(design, z), total, step);
     const variance = rests.best / (n - STEP_PARAMETERS);
-    ratios.change.push((total - rests.best) / variance);
-    ratios.size.push((rests.bestWithSize - rests.best) / variance);
-    ratios.moment.push((rests.atMoment - rests.best) / variance);
-  }
-  const ascending = (a: number, b: number) => a - b;
-  ratios.change.sort(ascending);
-  ratios.size.sort(ascending);
-  ratios.moment.sort(ascending);
-  return ratios;
+    change[draw] = (total - rests.best) / variance;
+    size[draw] = (rests.bestWithSize - rests.best) / variance;
+    moment[draw] = (rests.atMoment - rests.best) / variance;
+  });
+  return { change: change.sort(), size: size.sort(), moment: moment.sort() };
 }
 
 /** Best step of free size against no change, in residual variances: the statistic of the test. */
@@ -67,12 +78,14 @@ export function changeRatio(
 ): number {
   const z = Float64Array.from(readings);
   const total = centre(z);
-  const { best } = leastRests(stepSums(1, moments, turnovers, z), total, { size: 0, moment: 0 });
+  const design = stepDesign(1, moments, turnovers);
+  const { best } = leastRests(design, stepCross(design, z), total, { size: 0, moment: 0 });
   return best > 0 ? ((total - best) * (z.length - STEP_PARAMETERS)) / best : 0;
 }
 
 function leastRests(
-  { spread, cross }: StepSums,
+  { spread }: StepDesign,
+  cross: Float64Array,
   total: number,
   { size, moment }: { readonly size: number; readonly moment: number },
 ) {
@@ -102,6 +115,6 @@ function centre(z: Float64Array): number {
 }
 
 /** The value below which a share `p` of sorted draws lies. */
-export function drawnQuantile(sorted: readonly number[], p: number): number {
+export function drawnQuantile(sorted: ArrayLike<number>, p: number): number {
   return sorted[Math.min(sorted.length - 1, Math.ceil(p * (sorted.length + 1)) - 1)] ?? Number.NaN;
 }
