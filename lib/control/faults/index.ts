@@ -31,6 +31,7 @@ export { labLogs } from "./lab-logs.ts";
 export type {
   LabLogsInput,
   LoggedCheck,
+  LoggedProduction,
   LoggedPump,
   LoggedTemperature,
   LoggedWork,

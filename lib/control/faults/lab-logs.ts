@@ -56,7 +56,8 @@ export function labLogs(input: LabLogsInput): LabLogs {
   }
   if (input.pumps !== undefined) {
     const { pump, readings } = input.pumps;
-    read("pump", pumpSeries(ownEntries(where, "pumps", readings, pump, (row) => row.pump)));
+    const own = ownEntries(where, "pumps", readings, pump, (row) => row.pump);
+    read("pump", pumpSeries(own, productionOf(where, input)));
   }
   if (input.checks !== undefined) {
     const { line, readings } = input.checks;
@@ -79,6 +80,12 @@ export function labLogs(input: LabLogsInput): LabLogs {
     logs.push(...kept.map((kind) => logOfWork(kind, own, period)));
   }
   return { logs, warnings };
+}
+
+function productionOf(where: string, { production }: LabLogsInput) {
+  if (production === undefined) return undefined;
+  const { process, rows } = production;
+  return ownEntries(where, "production", rows, process, (row) => row.process);
 }
 
 function kindOf(where: string, id: string): LogKind {

@@ -18,6 +18,14 @@ export interface LoggedPump {
   readonly cylinder?: { readonly strokes: number; readonly volumeMl: number };
 }
 
+/** Pieces of one format on one day, as a production log holds it. */
+export interface LoggedProduction {
+  readonly date: string;
+  readonly process: string;
+  readonly format: string;
+  readonly count: number;
+}
+
 /** One check of a line, as a check log holds it. */
 export interface LoggedCheck {
   readonly readAt: string;
@@ -52,6 +60,15 @@ export interface LabLogsInput {
     /** Id of the pump of the developer's replenisher in the log. */
     readonly pump: string;
     readonly readings: readonly LoggedPump[];
+  };
+  /**
+   * The line's work: with it, what the pump delivered is told for each square metre and not for each
+   * stroke, so that strokes that are missing show as well.
+   */
+  readonly production?: {
+    /** Id of the line's process in the log. */
+    readonly process: string;
+    readonly rows: readonly LoggedProduction[];
   };
   readonly checks?: { readonly line: string; readonly readings: readonly LoggedCheck[] };
   readonly work?: { readonly line: string; readonly entries: readonly LoggedWork[] };
