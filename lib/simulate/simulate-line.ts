@@ -128,7 +128,7 @@ export function simulateLine(
       process: line.process,
       planned: stripPlan(stripSchedule(line.startUp, days, stream("strip times")), {
         days,
-        batches: batchesByDay(where, batchesOf(line), days),
+        batches: batchesByDay(where, line.process, batchesOf(line), days),
         freshAt,
         endsInTheMorning,
       }),

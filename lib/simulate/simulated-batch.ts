@@ -1,4 +1,4 @@
-import type { Patches, StripBatch } from "../control/index.ts";
+import { aimsOfBatch, type Patches, type StripBatch } from "../control/index.ts";
 import { InputError, requireNumber } from "../input/index.ts";
 import { consecutiveDays } from "./days.ts";
 
@@ -27,24 +27,56 @@ export interface BatchesOfDay {
 /** Sorts out which batch is used when. The first is in use from the start. */
 export function batchesByDay(
   where: string,
+  process: string,
   batches: readonly SimulatedBatch[],
   days: readonly string[],
 ): readonly BatchesOfDay[] {
+  requireBatches(where, process, batches);
   const [first, ...later] = batches;
-  if (first === undefined) {
-    throw new InputError(where, "batches", batches, "write at least one batch of strips");
-  }
   const changes = later.map((batch) => {
+    const from = batch.firstUsed ?? "";
     const paired = requireNumber(where, `pairedDays of ${batch.id}`, batch.pairedDays ?? 0, {
       min: 0,
+      max: 3660,
       whole: true,
     });
-    const until = consecutiveDays(where, batch.firstUsed, paired + 1).at(-1) ?? "";
-    return { batch, from: batch.firstUsed ?? "", until };
+    const until = consecutiveDays(where, from, paired + 1).at(-1) ?? "";
+    return { batch, from, until };
   });
-  return days.map((day) => {
+  return days.flatMap((day) => {
     const used = changes.findLast(({ until }) => until <= day)?.batch ?? first;
     const paired = changes.find(({ from, until }) => from <= day && day < until)?.batch;
-    return paired === undefined ? { used } : { used, paired };
+    if (used === undefined) return [];
+    return [paired === undefined ? { used } : { used, paired }];
   });
+}
+
+/** Lets batches in that are of the line's process, told apart, and each later one dated after the last. */
+function requireBatches(where: string, process: string, batches: readonly SimulatedBatch[]): void {
+  if (!Array.isArray(batches) || batches.length === 0) {
+    throw new InputError(where, "batches", batches, "write a list of at least one batch of strips");
+  }
+  batches.forEach((batch, i) => {
+    if (batch.process !== process) {
+      const advice = `write ${JSON.stringify(process)}, the line's own`;
+      throw new InputError(where, `process of batch ${batch.id}`, batch.process, advice);
+    }
+    if (batches.findIndex(({ id }) => id === batch.id) < i) {
+      throw new InputError(where, "batches.id", batch.id, "write each batch once");
+    }
+    // Adds up reference and correction, and says what is wrong with them.
+    aimsOfBatch(batch);
+    if (i === 0) return;
+    const { firstUsed = "" } = batch;
+    if (!isDate(firstUsed) || firstUsed <= (batches[i - 1]?.firstUsed ?? "")) {
+      const advice =
+        "write the day of the change as YYYY-MM-DD, each batch later than the one before";
+      throw new InputError(where, `firstUsed of batch ${batch.id}`, batch.firstUsed, advice);
+    }
+  });
+}
+
+function isDate(text: string): boolean {
+  const time = /^\d{4}-\d\d-\d\d$/.test(text) ? Date.parse(`${text}T00:00Z`) : Number.NaN;
+  return !Number.isNaN(time) && new Date(time).toISOString().slice(0, 10) === text;
 }
