@@ -1,5 +1,6 @@
 export type { BathComponent, BathTank } from "./bath-tank.ts";
 export { type BreakEvenUtilisation, breakEvenUtilisation } from "./break-even-utilisation.ts";
+export { type CorrectionForAim, correctionForAim } from "./correction-for-aim.ts";
 export { type FreshTank, freshTank, starterForAim } from "./fresh-tank.ts";
 export { type LowUtilisationRate, lowUtilisationRate } from "./low-utilisation-rate.ts";
 export { type RateForSteadyState, rateForSteadyState } from "./rate-for-steady-state.ts";

@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
 import {
   correctBath,
+  correctionForAim,
   freshTank,
   starterForAim,
   tankOverDays,
@@ -128,5 +129,63 @@ describe("a correction", () => {
     expect(() => correctBath({ ...bath, gPerL: { bromide: -1 } }, [step])).toThrow(
       "gPerL of bromide is -1",
     );
+  });
+});
+
+describe("a correction for an aim", () => {
+  const bath = { volumeL: 20, gPerL: { bromide: 1.5, "developing agent": 3.1 } };
+  const fresh = { bromide: 0.3, "developing agent": 5.2 };
+  /** Two evaluations of one power. */
+  const ROUNDING = 1e-12;
+
+  it("ends at the aim, whichever way and in however many additions", () => {
+    for (const how of ["dump first", "overflow"] as const) {
+      for (const times of [1, 2, 5]) {
+        const wanted = { component: "bromide", aimGPerL: 1.2, add: "replenisher", how, times };
+        const { corrected, litres, step } = correctionForAim(bath, { ...wanted, addGPerL: fresh });
+        const [bromide, agent] = corrected.components;
+        expect(Math.abs((bromide?.afterGPerL ?? 0) - 1.2)).toBeLessThan(ROUNDING);
+        expect(agent?.afterGPerL).toBeGreaterThan(3.1);
+        expect(correctBath(bath, [step]).components).toEqual(corrected.components);
+        expect(corrected.drainedL).toBeCloseTo(litres * times, 12);
+      }
+    }
+  });
+  it("is a quarter of the tank by hand arithmetic, and less in one dump than by overflowing", () => {
+    const wanted = { component: "bromide", aimGPerL: 1.2, add: "replenisher", addGPerL: fresh };
+    const dumped = correctionForAim(bath, { ...wanted, how: "dump first" }).litres;
+    const overflowed = correctionForAim(bath, { ...wanted, how: "overflow" }).litres;
+    expect(dumped).toBeCloseTo((20 * (1.5 - 1.2)) / (1.5 - 0.3), 12);
+    expect(overflowed).toBeCloseTo((20 * 0.3) / 0.9, 12);
+  });
+  it("strengthens with starter, and thins with water down to nothing only by dumping all", () => {
+    const starter = {
+      component: "bromide",
+      aimGPerL: 1.8,
+      add: "starter",
+      addGPerL: { bromide: 30 },
+    };
+    expect(correctionForAim(bath, { ...starter, how: "dump first" }).litres).toBeCloseTo(
+      (20 * 0.3) / 28.5,
+      12,
+    );
+    const away = { component: "bromide", aimGPerL: 0, add: "water" };
+    expect(correctionForAim(bath, { ...away, how: "dump first" }).litres).toBe(20);
+    expect(() => correctionForAim(bath, { ...away, how: "overflow" })).toThrow(
+      "write an aim from 0",
+    );
+  });
+  it("says what to write where it cannot be done", () => {
+    const wanted = { component: "bromide", aimGPerL: 1.8, add: "water", how: "overflow" } as const;
+    expect(() => correctionForAim(bath, wanted)).toThrow(
+      "an aim from 0 to 1.5 g/L, or something else",
+    );
+    expect(() => correctionForAim(bath, { ...wanted, aimGPerL: 1.5 })).toThrow("there already");
+    expect(() => correctionForAim(bath, { ...wanted, aimGPerL: 0.3 })).toThrow(
+      "write more of them",
+    );
+    expect(() => correctionForAim(bath, { ...wanted, component: "bromid" })).toThrow('"bromide"');
+    const gallons = { ...bath, volumeL: "5 gal" as unknown as number };
+    expect(() => correctionForAim(gallons, wanted)).toThrow("18.927 for US gallons");
   });
 });
