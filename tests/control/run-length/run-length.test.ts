@@ -119,10 +119,41 @@ describe("cusumRunLength", () => {
     expect(gain(1)).toBeLessThan(gain(0));
     expect(gain(0)).toBeLessThan(1);
   });
-  it("leaves the steady state of two sides out instead of guessing it", () => {
-    expect(
-      cusumRunLength({ referenceValue: 0.5, decisionInterval: 4 }).steadyState,
-    ).toBeUndefined();
+  it("gives the steady state of two sides when it is asked for", () => {
+    const design = { referenceValue: 0.5, decisionInterval: 4 };
+    expect(cusumRunLength(design).steadyState).toBeUndefined();
+    const { zeroState, steadyState = Number.NaN } = cusumRunLength(design, {
+      shift: 1,
+      steadyState: true,
+    });
+    expect(steadyState).toBeLessThan(zeroState);
+    const other = cusumRunLength(design, { shift: -1, steadyState: true }).steadyState ?? 0;
+    expect(relative(steadyState, other)).toBeLessThan(1e-6);
+    expect(() =>
+      cusumRunLength({ referenceValue: 0.5, decisionInterval: 20 }, { steadyState: true }),
+    ).toThrow("for the steady state of two sides");
+  });
+  it("agrees in the steady state of two sides with charts that ran in control first", () => {
+    const [k, h] = [0.25, 4];
+    const { mean, standardError } = simulated(20_000, 9, (draw) => {
+      let [up, down] = [0, 0];
+      const signals = (x: number) => {
+        [up, down] = [Math.max(0, up + x - k), Math.max(0, down - x - k)];
+        return up > h || down > h;
+      };
+      // A false alarm before the shift: that chart is started anew.
+      for (let t = 1; t <= 60; t++) if (signals(draw())) [up, down, t] = [0, 0, 0];
+      for (let t = 1; ; t++) if (signals(draw() + 0.5)) return t;
+    });
+    const design = { referenceValue: k, decisionInterval: h };
+    const computed = cusumRunLength(design, { shift: 0.5, steadyState: true }).steadyState ?? 0;
+    expect(Math.abs(computed - mean)).toBeLessThan(4 * standardError);
+  });
+  it("has the steady state of one side where the other hardly ever signals", () => {
+    const design = { referenceValue: 2, decisionInterval: 2 };
+    const both = cusumRunLength(design, { shift: 2, steadyState: true }).steadyState ?? 0;
+    const alone = cusumRunLength(design, { shift: 2, sides: "upper" }).steadyState ?? 0;
+    expect(relative(both, alone)).toBeLessThan(1e-5);
   });
   it("says so when a chart would not signal within double precision", () => {
     expect(() => cusumRunLength({ referenceValue: 5, decisionInterval: 40 })).toThrow(
