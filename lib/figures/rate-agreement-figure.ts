@@ -53,7 +53,7 @@ export function rateAgreementFigure(
     error: 100 * error,
     low: 100 * interval[0],
     high: 100 * interval[1],
-    suspect: suspect ? "the pump looked at" : "other pumps",
+    suspect: suspect ? "this pump" : "other pumps",
     label: `${percent(error)}`,
   }));
   const y = {
@@ -74,7 +74,7 @@ export function rateAgreementFigure(
     sort: null,
     title: null,
     scale: {
-      domain: ["the pump looked at", "other pumps"],
+      domain: ["this pump", "other pumps"],
       range: [palette.series[1], palette.quiet],
     },
   };

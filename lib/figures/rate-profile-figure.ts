@@ -3,7 +3,7 @@ import { chartTime, minuteText, timeAxis, timeChannel } from "./chart-time.ts";
 import { type JsonObject, type VegaLiteFigure, vegaLiteFigure } from "./figure.ts";
 import { figureWidth, palette } from "./theme.ts";
 
-const HIGHEST = 15;
+const LEAST_HEIGHT = 15;
 const percent = (value: number) => `${value < 0 ? "−" : "+"}${Math.abs(100 * value).toFixed(1)} %`;
 
 /**
@@ -33,12 +33,11 @@ export function rateProfileFigure(
   const { watch, change } = tuning;
   const strips = { at: watch.at, turnovers: watch.series.turnovers };
   const timeOf = (n: number) => chartTime(where, "at", momentAtTurnovers(strips, n));
-  const byMoment = profile.byMoment
-    .filter(({ ratio }) => ratio <= HIGHEST)
-    .map(({ turnovers, ratio }) => ({ t: timeOf(turnovers), ratio }));
-  const byError = profile.byError
-    .filter(({ ratio }) => ratio <= HIGHEST)
-    .map(({ error, ratio }) => ({ percent: 100 * error, ratio }));
+  const byMoment = profile.byMoment.map(({ turnovers, ratio }) => ({
+    t: timeOf(turnovers),
+    ratio,
+  }));
+  const byError = profile.byError.map(({ error, ratio }) => ({ percent: 100 * error, ratio }));
   const [low, high] = change.errorInterval;
   const [early, late] = change.changeAtInterval.map(timeOf) as [number, number];
   const best = timeOf(change.changeAtTurnovers);
@@ -58,27 +57,39 @@ export function rateProfileFigure(
             scale: { zero: false, nice: false },
           },
           { low: 100 * low, high: 100 * high, best: 100 * change.error },
+          heightFor(
+            byError
+              .filter((each) => each.percent >= 100 * low && each.percent <= 100 * high)
+              .map(({ ratio }) => ratio),
+          ),
         ),
-        panel(byMoment, timeChannel(timeAxis(shown, "Moment of the change"), true), {
-          low: early,
-          high: late,
-          best,
-        }),
+        panel(
+          byMoment,
+          timeChannel(timeAxis(shown, "Moment of the change"), true),
+          { low: early, high: late, best },
+          heightFor(byMoment.filter(({ t }) => t >= early && t <= late).map(({ ratio }) => ratio)),
+        ),
       ],
     },
   });
+}
+
+/** High enough to show the curve on either side of its interval. */
+function heightFor(ratios: readonly number[]): number {
+  return Math.max(LEAST_HEIGHT, 1.5 * Math.max(0, ...ratios));
 }
 
 function panel(
   values: readonly object[],
   x: JsonObject,
   at: { readonly low: number; readonly high: number; readonly best: number },
+  height: number,
 ): JsonObject {
   const y = {
     field: "ratio",
     type: "quantitative",
     title: ["Worse than best", "(variances)"],
-    scale: { domain: [0, HIGHEST] },
+    scale: { domain: [0, height] },
   };
   return {
     width: figureWidth.plot,

@@ -2,7 +2,7 @@ import { InputError } from "../input/index.ts";
 import type { RateEstimate, RateTuning } from "../replenishment/index.ts";
 import { keyView } from "./chart-key.ts";
 import { chartTime, minuteText, timeAxis, timeChannel } from "./chart-time.ts";
-import { type VegaLiteFigure, vegaLiteFigure } from "./figure.ts";
+import { type JsonObject, type VegaLiteFigure, vegaLiteFigure } from "./figure.ts";
 import { figureWidth, palette } from "./theme.ts";
 
 const percent = (value: number) => `${value < 0 ? "−" : "+"}${Math.abs(100 * value).toFixed(1)} %`;
@@ -56,11 +56,13 @@ export function rateSequenceFigure(
   const marks = [
     ...(found && tuning.changeAt >= from ? [{ t: began, colour: palette.control }] : []),
     ...(told === null ? [] : [{ t: told, colour: palette.series[2] }]),
-  ].map(({ t, colour }) => ({
-    data: { values: [{ t }] },
-    mark: { type: "rule", color: colour, strokeDash: [4, 3], strokeWidth: 1.8 },
-    encoding: { x: timeChannel(axis, false) },
-  }));
+  ];
+  const marksOn = (x: JsonObject) =>
+    marks.map(({ t, colour }) => ({
+      data: { values: [{ t }] },
+      mark: { type: "rule", color: colour, strokeDash: [4, 3], strokeWidth: 1.8 },
+      encoding: { x },
+    }));
   const top = timeChannel(axis, false);
   const bottom = timeChannel(axis, true);
   const error = {
@@ -73,7 +75,7 @@ export function rateSequenceFigure(
     type: "quantitative",
     title: ["How plain", "(variances)"],
     scale: { type: "symlog", constant: 10, nice: true },
-    axis: { values: [0, 5, 10, 20, 50, 100, 200, 500, 1000] },
+    axis: { values: [0, 20, 100, 400, 2000] },
   };
   return vegaLiteFigure({
     title: options.title,
@@ -123,7 +125,7 @@ export function rateSequenceFigure(
               mark: { type: "line", color: palette.series[0] },
               encoding: { x: top, y: { ...error, field: "error" } },
             },
-            ...marks,
+            ...marksOn(top),
           ],
         },
         {
@@ -147,7 +149,7 @@ export function rateSequenceFigure(
               mark: { type: "line", color: palette.series[4] },
               encoding: { x: bottom, y: ratio },
             },
-            ...marks,
+            ...marksOn(bottom),
           ],
         },
       ],

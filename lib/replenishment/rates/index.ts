@@ -1,4 +1,5 @@
 export { type AreaByDay, areaByDay, type DayArea, type ProducedFormat } from "./area-by-day.ts";
+export type { CylinderError } from "./cylinder-error.ts";
 export { type DeliveredMonth, deliveredByMonth } from "./delivered-by-month.ts";
 export { type DeliveredError, deliveredError } from "./delivered-error.ts";
 export { type DeliveredInterval, type DeliveredRates, deliveredRates } from "./delivered-rates.ts";

@@ -1,7 +1,12 @@
 import { InputError } from "../../input/index.ts";
+import {
+  type CylinderError,
+  cylinderError,
+  cylinderErrors,
+  pooledScatter,
+} from "./cylinder-error.ts";
 import { type DeliveredError, deliveredError } from "./delivered-error.ts";
 import { deliveredRates } from "./delivered-rates.ts";
-import { type PumpCalibration, pumpCalibration } from "./pump-calibration.ts";
 import type { PumpCounterReading } from "./pump-days.ts";
 
 /** What one pump's own log says about it, before and since a day. */
@@ -10,9 +15,12 @@ export interface PumpEvidence {
   /** null where fewer than three evenings have both volumes. */
   readonly before: DeliveredError | null;
   readonly since: DeliveredError | null;
-  /** From the cylinder checks of each span; null where there was none. */
-  readonly cylinderBefore: PumpCalibration | null;
-  readonly cylinderSince: PumpCalibration | null;
+  /**
+   * From the cylinder checks of each span, null where there was none. How checks scatter is pooled over
+   * all pumps, so that a single check has an interval, too.
+   */
+  readonly cylinderBefore: CylinderError | null;
+  readonly cylinderSince: CylinderError | null;
   readonly finding:
     | "delivers less than it is set to"
     | "delivers more than it is set to"
@@ -43,7 +51,7 @@ export interface PumpOfLine {
  * const days = [2, 3, 4, 5, 6, 7].map((d) => ({ date: `2026-03-0${d}`, areaM2: 2.5 }));
  * pumpEvidence([{ pump: "film-developer", readings, days }], { since: "2026-03-05" })[0].finding // => "delivers less than it is set to"
  *
- * Source: as `deliveredError` and `pumpCalibration`.
+ * Source: as `deliveredError`; cylinder: JCGM 100:2008, 4.2.4 (pooled estimate) and 4.3.7 (division).
  */
 export function pumpEvidence(
   pumps: readonly PumpOfLine[],
@@ -51,7 +59,13 @@ export function pumpEvidence(
 ): readonly PumpEvidence[] {
   const where = "pumpEvidence";
   if (pumps.length === 0) throw new InputError(where, "pumps", "none", "write at least one pump");
-  const { since, worthTheWalk = 0.03, divisionMl } = options;
+  const { since, worthTheWalk = 0.03, divisionMl = 1 } = options;
+  const scatter = pooledScatter(
+    pumps.flatMap(({ readings }) => [
+      cylinderErrors(readings, (date) => date < since),
+      cylinderErrors(readings, (date) => date >= since),
+    ]),
+  );
   return pumps.map(({ pump, readings, days }) => {
     const { intervals } = deliveredRates({ readings, days });
     const errorOf = (span: { readonly from?: string; readonly to?: string }) => {
@@ -65,16 +79,9 @@ export function pumpEvidence(
       return measured.length < 3 ? null : deliveredError(measured);
     };
     const calibrated = (within: (date: string) => boolean) => {
-      const checks = readings.flatMap((each) =>
-        each.cylinder !== undefined && within(each.readAt.slice(0, 10)) ? [each] : [],
-      );
-      const setting = checks.at(-1)?.settingMlPerStroke;
-      const same = checks.flatMap(({ cylinder, settingMlPerStroke }) =>
-        cylinder !== undefined && settingMlPerStroke === setting ? [cylinder] : [],
-      );
-      if (setting === undefined) return null;
-      const division = divisionMl === undefined ? {} : { divisionMl };
-      return pumpCalibration({ readings: same, settingMlPerStroke: setting, ...division });
+      const full = readings.find(({ cylinder }) => cylinder !== undefined)?.cylinder?.volumeMl ?? 0;
+      const readTo = full > 0 ? divisionMl / full : 0;
+      return cylinderError(cylinderErrors(readings, within), scatter, readTo);
     };
     const dayBefore = intervals.filter(({ to }) => to < since).at(-1)?.to ?? "0000";
     const result = {

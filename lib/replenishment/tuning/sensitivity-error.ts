@@ -32,13 +32,13 @@ export function withSensitivityError(change: RateChange, relative: number): Rate
   const middle = settled(change.error);
   const wider = (end: number) => {
     const off = Math.hypot(settled(end) - middle, k * middle) * (end < change.error ? -1 : 1);
-    return Math.max(-1, (middle + off) / (1 - Math.min(0.99, middle + off)));
+    return Math.min(1, Math.max(-1, (middle + off) / (1 - Math.min(0.99, middle + off))));
   };
   const [low, high] = change.errorInterval;
   const old = change.oldErrorInterval;
   return {
     ...change,
-    errorInterval: [low <= -1 ? -1 : wider(low), wider(high)],
+    errorInterval: [low <= -1 ? -1 : wider(low), Math.max(high, wider(high))],
     oldErrorInterval: old === null ? null : [old[0] * (1 + k), old[1] * (1 + k)],
     assumptions: change.assumptions.map((each) =>
       each.startsWith("The sensitivity of the densities")
