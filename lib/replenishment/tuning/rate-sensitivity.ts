@@ -64,6 +64,19 @@ export function rateSensitivity(
   });
   const rows = answer.map((x) => [1, x]);
   const channels = deviations[0]?.length ?? 0;
+  if (deviations.length !== turnovers.length || channels === 0) {
+    const given = `${deviations.length} rows`;
+    throw new InputError(where, "deviations", given, `write ${turnovers.length}, one a strip`);
+  }
+  deviations.forEach((row, i) => {
+    if (row.length !== channels) {
+      const advice = `write ${channels}, as in the first row; leave out strips that lack a reading (stripRows does)`;
+      throw new InputError(where, `deviations[${i}]`, `${row.length} numbers`, advice);
+    }
+    row.forEach((value, j) => {
+      requireNumber(where, `deviations[${i}][${j}]`, value);
+    });
+  });
   return Array.from({ length: channels }, (_, j) => {
     const fit = leastSquares({ rows, y: deviations.map((row) => row[j] ?? Number.NaN) });
     const sensitivity = fit.coefficients[1] ?? Number.NaN;

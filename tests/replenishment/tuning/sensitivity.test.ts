@@ -1,7 +1,12 @@
 import { readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
 import { colourNegativeProcess, colourPaperProcess, seriesOfStrips } from "wetside/control";
-import { illustrativeSensitivity, rateChange, stripRows } from "wetside/replenishment";
+import {
+  illustrativeSensitivity,
+  rateChange,
+  rateSensitivity,
+  stripRows,
+} from "wetside/replenishment";
 import { densityResponses } from "wetside/simulate";
 import { developerAims } from "../../../lib/simulate/developer-tank.ts";
 
@@ -106,5 +111,23 @@ describe("the rows of strips for tuning", () => {
     expect(() => stripRows(series, { parameters: ["colourSpread"] })).toThrow("one value a strip");
     expect(() => stripRows(series, { parameters: ["hdLesLd"] })).toThrow('did you mean "hdLessLd"');
     expect(() => stripRows(series, { from: "2027-01-01T00:00" })).toThrow("no strip has all");
+  });
+});
+
+describe("a history of rate changes", () => {
+  it("with rows missing or short is told which, and what to write", () => {
+    const turnovers = Array.from({ length: 12 }, (_, i) => i / 3);
+    const deviations = turnovers.map(() => [0.01, 0.02]);
+    const changes = [{ atTurnovers: 1, fraction: 0.1 }];
+    const of = (rows: readonly (readonly number[])[]) => () =>
+      rateSensitivity({ turnovers, deviations: rows, changes });
+    expect(of(deviations.slice(1))).toThrow('deviations is "11 rows"; write 12, one a strip');
+    expect(of(deviations.map((row, i) => (i === 3 ? [0.01] : row)))).toThrow(
+      'rateSensitivity: deviations[3] is "1 numbers"; write 2',
+    );
+    expect(of(deviations.map((row, i) => (i === 3 ? [0.01, Number.NaN] : row)))).toThrow(
+      "deviations[3][1] is NaN",
+    );
+    expect(of([])).toThrow("one a strip");
   });
 });
