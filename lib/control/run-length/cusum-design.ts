@@ -1,4 +1,4 @@
-import { requireNumber } from "../../input/index.ts";
+import { InputError, requireNumber } from "../../input/index.ts";
 import { findRoot, minimizeScalar } from "../../numerics/index.ts";
 import { cusumRunLength } from "./cusum-run-length.ts";
 import {
@@ -8,6 +8,9 @@ import {
   promise,
   requireRunLength,
 } from "./design-goal.ts";
+
+/** Decision intervals that are looked at, in standard deviations. */
+const [NARROWEST, WIDEST] = [0.1, 40];
 
 /** A CUSUM design with what it promises. */
 export interface DesignedCusum extends DesignPromise {
@@ -21,7 +24,7 @@ export interface DesignedCusum extends DesignPromise {
  * @param referenceValue k in standard deviations, 0.05 to 2.5
  * @param inControlRunLength readings between false alarms, 20 to 100,000
  * @returns h, in standard deviations of a reading
- * @throws InputError if a number is out of range
+ * @throws InputError if a number is out of range, or no h from 0.1 to 40 gives that run length
  *
  * @example
  * cusumDecisionIntervalFor(0.5, 500) // => 5.0707039
@@ -37,10 +40,21 @@ export function cusumDecisionIntervalFor(
   });
   const excess = (decisionInterval: number) =>
     Math.log(cusumRunLength({ referenceValue, decisionInterval }).zeroState / target);
-  // Wider than the widest interval that double precision still tells apart is never needed.
+  if (excess(NARROWEST) > 0) {
+    const least = Math.ceil(target * Math.exp(excess(NARROWEST)));
+    const advice = `with k = ${referenceValue} write at least ${least}, or take a smaller k (half the shift worth catching)`;
+    throw new InputError("cusumDecisionIntervalFor", "inControlRunLength", target, advice);
+  }
   let upper = 1;
-  while (excess(upper) < 0) upper *= 1.5;
-  return findRoot(excess, { lower: 0.1, upper, tolerance: 1e-11 });
+  while (excess(upper) < 0) {
+    if (upper === WIDEST) {
+      const most = Math.floor(target * Math.exp(excess(WIDEST)));
+      const advice = `with k = ${referenceValue} write at most ${most}, or take a larger k (half the shift worth catching)`;
+      throw new InputError("cusumDecisionIntervalFor", "inControlRunLength", target, advice);
+    }
+    upper = Math.min(WIDEST, 1.5 * upper);
+  }
+  return findRoot(excess, { lower: NARROWEST, upper, tolerance: 1e-11 });
 }
 
 /**
@@ -63,5 +77,7 @@ export function designCusum(goal: DesignGoal): DesignedCusum {
       ? Math.round(minimizeScalar(readings, { lower: 0.05, upper: 2, tolerance: 1e-4 }).x * 1000) /
         1000
       : goal.shift / 2;
-  return { referenceValue: k, decisionInterval: h(k), ...promise(goal, readings(k)) };
+  const atEnd = goal.shift === undefined && (k < 0.0505 || k > 1.995);
+  const warnings = atEnd ? ["The soonest k may be outside 0.05 to 2, the values tried."] : [];
+  return { referenceValue: k, decisionInterval: h(k), ...promise(goal, readings(k), warnings) };
 }

@@ -25,6 +25,7 @@ export interface DesignPromise {
   readonly daysBetweenFalseAlarms?: number;
   readonly daysToSignal?: number;
   readonly assumptions: readonly string[];
+  readonly warnings: readonly string[];
 }
 
 type MemoryChart = Exclude<DriftChart, { readonly chart: "individuals" }>;
@@ -52,7 +53,11 @@ export function delayFor(where: string, goal: DesignGoal): (chart: MemoryChart) 
 }
 
 /** What a design promises, in readings and days. */
-export function promise(goal: DesignGoal, readingsToSignal: number): DesignPromise {
+export function promise(
+  goal: DesignGoal,
+  readingsToSignal: number,
+  warnings: readonly string[] = [],
+): DesignPromise {
   const perDay = goal.stripsPerDay;
   return {
     inControlRunLength: goal.inControlRunLength,
@@ -67,6 +72,7 @@ export function promise(goal: DesignGoal, readingsToSignal: number): DesignPromi
       "Readings are independent and normal; mean and standard deviation are known.",
       "The change is there from the first reading on, the chart starting at its centre line.",
     ],
+    warnings,
   };
 }
 

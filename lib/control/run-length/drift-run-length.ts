@@ -45,7 +45,11 @@ export function driftRunLength(
   options: { readonly readingsBefore?: number } = {},
 ): number {
   const where = "driftRunLength";
-  const drift = requireNumber(where, "driftPerReading", driftPerReading, { min: 1e-4, max: 10 });
+  const drift = requireNumber(where, "driftPerReading", driftPerReading, {
+    min: 1e-4,
+    max: 10,
+    hint: "the size; a fall is found like a rise",
+  });
   const before = requireNumber(where, "readingsBefore", options.readingsBefore ?? 0, {
     min: 0,
     max: 1000,

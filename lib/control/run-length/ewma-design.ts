@@ -59,5 +59,6 @@ export function designEwma(goal: DesignGoal): DesignedEwma {
   });
   const lambda = Math.round(Math.exp(best.x) * 1000) / 1000;
   const limitWidth = ewmaLimitWidthFor(lambda, goal.inControlRunLength);
-  return { lambda, limitWidth, ...promise(goal, readings(lambda)) };
+  const warnings = lambda > 0.0105 ? [] : ["The soonest λ may be below 0.01, the smallest tried."];
+  return { lambda, limitWidth, ...promise(goal, readings(lambda), warnings) };
 }

@@ -1,6 +1,7 @@
 import { InputError, requireNumber } from "../../input/index.ts";
 import { sumOf } from "./flat-vectors.ts";
 import type { AverageRunLength } from "./run-length.ts";
+import { computable } from "./survival-operator.ts";
 import { type ZoneChain, zoneChain } from "./zone-chain.ts";
 import { zoneChainStart, zoneChainStep, zoneProbabilities } from "./zone-chain-step.ts";
 import type { ZoneRule } from "./zone-rule.ts";
@@ -19,7 +20,8 @@ const SETTLED = 1e-15;
  * @param rules the rules in force, at least one; sigmas 0 to 6, windows up to 20
  * @param options `shift` of the mean in standard deviations, −10 to 10; default 0, in control
  * @returns `zeroState` and `steadyState`, in readings
- * @throws InputError if no rule is given or a number is out of range
+ * @throws InputError if no rule is given, a number is out of range, or the run length is beyond double
+ *   precision
  *
  * @example
  * zoneRulesRunLength(westernElectricZoneRules).zeroState // => 91.750773
@@ -43,9 +45,10 @@ export function zoneRulesRunLength(
   const start = zoneChainStart(chain);
   const inControl = inControlRuns.get(chain) ?? run(where, chain, 0, start);
   inControlRuns.set(chain, inControl);
+  const zeroState = shift === 0 ? inControl.readings : run(where, chain, shift, start).readings;
   return {
-    zeroState: shift === 0 ? inControl.readings : run(where, chain, shift, start).readings,
-    steadyState: run(where, chain, shift, inControl.settled).readings,
+    zeroState: computable(where, zeroState),
+    steadyState: computable(where, run(where, chain, shift, inControl.settled).readings),
   };
 }
 

@@ -31,6 +31,11 @@ describe("designEwma", () => {
     const large = designEwma({ inControlRunLength: 300, shift: 2.5 });
     expect(large.lambda).toBeGreaterThan(design.lambda);
   });
+  it("says so when the soonest λ may lie below those it tries", () => {
+    const slow = designEwma({ inControlRunLength: 100_000, driftPerReading: 0.001 });
+    expect(slow.warnings[0]).toContain("below 0.01");
+    expect(designEwma({ inControlRunLength: 300, shift: 1 }).warnings).toEqual([]);
+  });
   it("asks for either a shift or a drift", () => {
     expect(() => designEwma({ inControlRunLength: 300 })).toThrow(
       "either shift or driftPerReading",
@@ -45,6 +50,14 @@ describe("designEwma", () => {
 });
 
 describe("designCusum", () => {
+  it("says which run length is within reach where the wanted one is not", () => {
+    expect(() => designCusum({ inControlRunLength: 20, shift: 5 })).toThrow(
+      "with k = 2.5 write at least 108",
+    );
+    expect(() => designCusum({ inControlRunLength: 100_000, shift: 0.1 })).toThrow(
+      /with k = 0\.05 write at most \d+, or take a larger k/,
+    );
+  });
   it("takes half the shift as reference value and keeps the in-control run length", () => {
     const design = designCusum({ inControlRunLength: 400, shift: 1.5 });
     expect(design.referenceValue).toBe(0.75);

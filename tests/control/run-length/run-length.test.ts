@@ -190,6 +190,10 @@ describe("zoneRulesRunLength", () => {
     expect(relative(up.zeroState, down.zeroState)).toBeLessThan(SAME);
     expect(relative(up.steadyState, down.steadyState)).toBeLessThan(SAME);
   });
+  it("refuses rules that hardly ever signal instead of printing digits that mean nothing", () => {
+    const never = { pattern: "beyond", hits: 20, window: 20, sigmas: 6 } as const;
+    expect(() => zoneRulesRunLength([never])).toThrow("beyond what double precision can carry");
+  });
   it("refuses no rules, and hits that do not fit the window", () => {
     expect(() => zoneRulesRunLength([])).toThrow("at least one rule");
     expect(() =>
