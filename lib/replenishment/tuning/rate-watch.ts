@@ -14,6 +14,8 @@ import { stepTestInLog } from "./step-test-in-log.ts";
 import { usableStrips } from "./usable-strips.ts";
 
 const LOAD_DAYS = 28;
+/** Priming and cylinder checks that nobody wrote down. */
+const FEW_STROKES = 40;
 
 /**
  * From a pump's log, the area by day and the strips to what `rateChange` takes: turnovers at every
@@ -119,8 +121,20 @@ export function rateWatch(logs: RateLogs, options: RateWatchOptions = {}): RateW
     areaM2PerDay: load,
     intervals,
     problems: rates.problems,
-    warnings: [...reached.warnings, ...kept.warnings],
+    warnings: [...reached.warnings, ...kept.warnings, ...strokesWithoutArea(intervals)],
   };
+}
+
+/** Days on which the pump ran and nothing went through: production that was not written down. */
+function strokesWithoutArea(intervals: RateWatch["intervals"]): string[] {
+  const ran = intervals.filter(
+    ({ areaM2, strokes }) => areaM2 === 0 && (strokes ?? 0) > FEW_STROKES,
+  );
+  if (ran.length === 0) return [];
+  const days = ran.map(({ to }) => to).join(", ");
+  return [
+    `The pump ran on ${ran.length} days without production (${days}); write the production of those days, or those strokes as a cylinder check.`,
+  ];
 }
 
 /** Area a day over the last four weeks up to a day. */

@@ -182,6 +182,14 @@ describe("rateWatch", () => {
       /bring the production of the process that this pump feeds/,
     );
   });
+  it("names days on which the pump ran and no production was written", () => {
+    const logs = lab({ seed: 1, days: 60 });
+    const days = logs.days.map((day, i) => (i === 30 || i === 31 ? { ...day, areaM2: 0 } : day));
+    const { warnings } = rateWatch({ ...logs, days }, { sensitivity: SENSITIVITY });
+    expect(warnings.join(" ")).toContain(
+      `2 days without production (${dateOf(30)}, ${dateOf(31)})`,
+    );
+  });
   it("leaves out a spoilt strip and says which, but keeps the answer of the tank", () => {
     const logs = lab({ seed: 2, days: 60, error: weak(40, -0.25) });
     const deviations = logs.strips.deviations.map((row, i) =>
