@@ -68,10 +68,10 @@ for (const each of chosen) {
       const shown = rankedLabs(each, kind, seed, [2, 1]).flatMap((lab, i) => {
         const { truth, group, alone, withLogs, uniform } = lab;
         const strips = rightBy(alone, truth, group);
-        const logs = rightBy(withLogs, truth, group).fault;
+        const { fault: logs, first } = rightBy(withLogs, truth, group);
         if (i > 0) return [strips.group, strips.fault, logs];
-        const [first] = withLogs.faults;
-        if (logs < 1) wrong.set(first?.id ?? "", (wrong.get(first?.id ?? "") ?? 0) + 1);
+        const instead = first.length > 1 ? `even: ${first.join(" and ")}` : (first[0] ?? "");
+        if (logs < 1) wrong.set(instead, (wrong.get(instead) ?? 0) + 1);
         const check = afterOneCheck(alone, truth, group, uniform());
         if (kind !== "printer-at-fault") {
           count(line, "strips alone", strips.fault);

@@ -204,7 +204,7 @@ export function rankedLabs(
 
 /**
  * Whether a ranking is right: by group, and strictly: the true cause is likelier than every other fault,
- * "none of these" and "nothing wrong"; among k that are exactly equal it counts 1/k.
+ * "none of these" and "nothing wrong"; among k that are exactly equal it counts 1/k. Also what is first.
  */
 export function rightBy(ranking: FaultRanking, truth: string, group: string) {
   const all = [
@@ -214,6 +214,7 @@ export function rightBy(ranking: FaultRanking, truth: string, group: string) {
   ];
   const best = Math.max(...all.map(([, probability]) => probability));
   const first = all.filter(([, probability]) => probability > best * (1 - 1e-9));
-  const isFirst = first.some(([id]) => id === truth);
-  return { group: ranking.leading === group ? 1 : 0, fault: isFirst ? 1 / first.length : 0 };
+  const ids = first.map(([id]) => id);
+  const fault = ids.includes(truth) ? 1 / ids.length : 0;
+  return { group: ranking.leading === group ? 1 : 0, fault, first: ids };
 }
