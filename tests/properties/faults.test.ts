@@ -5,6 +5,7 @@ import {
   type FaultEvidence,
   type FaultRanking,
   type FaultTable,
+  labLogs,
   rankFaults,
 } from "wetside/control";
 import { components, window } from "../control/faults/window.ts";
@@ -144,6 +145,54 @@ describe("fault finding", () => {
           expect(ranking.nothingWrong).toBeLessThanOrEqual(before + SUM);
           before = ranking.nothingWrong;
         }
+      }),
+      RUNS,
+    );
+  });
+});
+
+describe("a ranking with logs", () => {
+  const basePeriod = { from: "2026-07-01", to: "2026-07-20" };
+  const at = (i: number) => new Date(Date.UTC(2026, 6, 1 + i, 7)).toISOString().slice(0, 16);
+  const few = fc.array(fc.integer({ min: -40, max: 40 }), { minLength: 40, maxLength: 40 });
+  const checkLog = (changes: readonly number[], unit = 1) =>
+    changes.map((change, i) => ({
+      readAt: at(i),
+      line: "film",
+      check: "developer-time",
+      value: unit * (195 + change / 20),
+    }));
+  const rankWith = (readings: ReturnType<typeof checkLog>, deviations: readonly number[][]) =>
+    rankFaults(window(deviations), {
+      logs: labLogs({ basePeriod, checks: { line: "film", readings } }),
+    });
+
+  it("does not depend on the unit or the order of the readings", () => {
+    fc.assert(
+      fc.property(few, rows, (changes, deviations) => {
+        const made = rankWith(checkLog(changes), deviations);
+        expectSame(made, rankWith(checkLog(changes, 1 / 60), deviations));
+        expectSame(made, rankWith([...checkLog(changes)].reverse(), deviations));
+      }),
+      RUNS,
+    );
+  });
+
+  it("never moves two faults' odds by more than the stated errors of check and log, and the moment, allow", () => {
+    // 0.97 of a stopwatch that finds a wrong time, beside 0.02 of logs that are wrong, a third each
+    // way; a log that is wrong may be so from any of the n strips.
+    const bound = (n: number) => Math.log((0.98 * 0.97 * n + 0.02 / 3) / (0.02 / 3));
+    fc.assert(
+      fc.property(few, fc.integer({ min: -400, max: 400 }), rows, (changes, off, deviations) => {
+        const shifted = changes.map((change, i) => (i > 28 ? change + off : change));
+        const alone = new Map<string, number>(all(rankFaults(window(deviations))));
+        const made = all(rankWith(checkLog(shifted), deviations));
+        const moved = made.flatMap(([id, p]) => {
+          const before = alone.get(id) ?? 0;
+          return p > 1e-200 && before > 1e-200 ? [Math.log(p / before)] : [];
+        });
+        const spread = Math.max(...moved) - Math.min(...moved);
+        expect(spread).toBeLessThan(bound(deviations.length) + SAME);
       }),
       RUNS,
     );
