@@ -3,6 +3,11 @@
 // stale build; in an installed package it runs what was built.
 import { existsSync } from "node:fs";
 
+// A reader who went away (a pipe to head) is no reason to stop half-way.
+process.stdout.on("error", (error) => {
+  if (error.code !== "EPIPE") throw error;
+});
+
 const sources = new URL("./cli.ts", import.meta.url);
 if (existsSync(sources)) {
   const { register } = await import("tsx/esm/api");

@@ -35,6 +35,13 @@ describe("the command wetside", { timeout: SLOW }, () => {
     expect(wetside(folder, "run", "trial.ipynb").stdout).toContain("unchanged: trial.ipynb");
     expect(await textOf(file)).toBe(text);
   });
+  it("goes on to the end, and quietly, when nobody reads its lines any more", async () => {
+    const { folder } = await notebookFile([PARAMETERS, WORK]);
+    const script = `"${process.execPath}" "${WETSIDE}" run trial.ipynb | true; echo "exit \${PIPESTATUS[0]}"`;
+    const out = spawnSync("bash", ["-c", script], { cwd: folder, encoding: "utf8" });
+    expect(out).toMatchObject({ stdout: "exit 0\n", stderr: "" });
+    expect(JSON.parse(await textOf(join(folder, "out/trial/verdict.json")))).toEqual({ days: 2 });
+  });
   it("leaves the notebook alone when a parameter is set, and says where the result went", async () => {
     const { folder, file } = await notebookFile([PARAMETERS, WORK]);
     const before = await textOf(file);
