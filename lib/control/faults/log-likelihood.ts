@@ -1,6 +1,5 @@
 import { type FaultCheck, outcomeProbabilities } from "./fault-check.ts";
 import type { CourseShape } from "./fault-courses.ts";
-import { logSum } from "./hypothesis-evidence.ts";
 import type { LogOfReadings, LogOfWork } from "./lab-log.ts";
 import { logShift } from "./log-shift.ts";
 
@@ -14,7 +13,7 @@ const EARLIER_DAYS = { step: 0, singleStrip: 0, gradual: 7 } as const;
 const BEFORE_DAYS = 3;
 
 /** When a course began: after the strip before its first one, up to that one. */
-export function beginning(takenAt: readonly string[], { from }: Pick<CourseShape, "from">) {
+export function beginning(takenAt: readonly string[], { from }: CourseShape) {
   const until = takenAt[from] ?? "";
   const after = from > 0 ? (takenAt[from - 1] ?? "") : daysBefore(until, BEFORE_DAYS);
   return { after, until };
@@ -24,7 +23,7 @@ export function beginning(takenAt: readonly string[], { from }: Pick<CourseShape
 export function changeSince(
   log: LogOfReadings,
   takenAt: readonly string[],
-  course: Pick<CourseShape, "kind" | "from">,
+  course: CourseShape,
 ): { readonly mean: number; readonly variance: number; readonly readings: number } | undefined {
   const { after, until } = beginning(takenAt, course);
   const day = until.slice(0, 10);
@@ -41,56 +40,42 @@ export function changeSince(
 /**
  * A log of readings is a check already made, whose outcome is only as sure as its noise allows:
  * `ln Σ_o p(o | hypothesis) · p(mean change | o) / p(mean change | no shift)`.
- *
- * A shift that the fault makes begins with the fault. One that it does not make, of an instrument that
- * drifts or a log that is wrong, may have begun at any strip of the window.
  */
 export function readingsTerm(
   log: LogOfReadings,
   check: FaultCheck,
   takenAt: readonly string[],
 ): LogTerm {
-  const known = new Map<string, readonly number[]>();
-  const ratios = (course: Pick<CourseShape, "kind" | "from">): readonly number[] => {
+  const known = new Map<string, readonly number[] | undefined>();
+  const ratios = (course: CourseShape) => {
     const key = `${course.kind === "singleStrip"} ${course.from}`;
-    const found = known.get(key);
-    if (found !== undefined) return found;
-    const made = outcomeRatios(log, check, changeSince(log, takenAt, course));
-    known.set(key, made);
-    return made;
+    if (!known.has(key))
+      known.set(key, outcomeRatios(log, check, changeSince(log, takenAt, course)));
+    return known.get(key);
   };
-  const starts = takenAt.map((_, from) => ratios({ kind: "step", from }));
-  const share = 1 / starts.length;
-  const byChance = check.outcomes.map((_, o) =>
-    logSum(starts.map((each) => ({ log: each[o] ?? 0, weight: share }))),
-  );
-  const slip = log.logError / check.outcomes.length;
-  const termOf = (p: readonly number[], withFault: readonly number[]) =>
-    logSum(
-      check.outcomes.flatMap((_, o) => [
-        { log: withFault[o] ?? 0, weight: (1 - log.logError) * (p[o] ?? 0) },
-        { log: byChance[o] ?? 0, weight: slip },
-      ]),
-    );
-  const otherwise = termOf(check.otherwise, byChance);
-  const made = new Map<string, number>();
   return (hypothesis, course) => {
-    if (!Object.hasOwn(check.expects, hypothesis)) return otherwise;
-    const key = `${hypothesis} ${course.kind === "singleStrip"} ${course.from}`;
-    const before = made.get(key);
-    if (before !== undefined) return before;
-    const term = termOf(outcomeProbabilities(check, hypothesis), ratios(course));
-    made.set(key, term);
-    return term;
+    const likely = ratios(course);
+    if (likely === undefined) return 0;
+    const p = saidBy(log, check, hypothesis);
+    const top = Math.max(...likely);
+    return top + Math.log(likely.reduce((sum, r, o) => sum + (p[o] ?? 0) * Math.exp(r - top), 0));
   };
+}
+
+/** How likely the log tells each outcome: as the check's table says, but for the logs' own errors. */
+function saidBy({ logError }: LogOfReadings, check: FaultCheck, hypothesis: string) {
+  // A fault that nobody listed is not expected to show in a log more than any other does.
+  const p =
+    hypothesis === "none-of-these" ? check.otherwise : outcomeProbabilities(check, hypothesis);
+  return p.map((each) => (1 - logError) * each + logError / check.outcomes.length);
 }
 
 function outcomeRatios(
   log: LogOfReadings,
   check: FaultCheck,
   change: ReturnType<typeof changeSince>,
-): readonly number[] {
-  if (change === undefined) return check.outcomes.map(() => 0);
+): readonly number[] | undefined {
+  if (change === undefined) return undefined;
   const { mean, variance } = change;
   const up = logShift(mean, variance, log.scale);
   const down = logShift(-mean, variance, log.scale);
