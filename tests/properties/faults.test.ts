@@ -177,4 +177,24 @@ describe("a ranking with logs", () => {
       RUNS,
     );
   });
+
+  it("never moves two faults' odds by more than the stated errors of check and log, and the moment, allow", () => {
+    // 0.97 of a stopwatch that finds a wrong time, beside 0.02 of logs that are wrong, a third each
+    // way; a log that is wrong may be so from any of the n strips.
+    const bound = (n: number) => Math.log((0.98 * 0.97 * n + 0.02 / 3) / (0.02 / 3));
+    fc.assert(
+      fc.property(few, fc.integer({ min: -400, max: 400 }), rows, (changes, off, deviations) => {
+        const shifted = changes.map((change, i) => (i > 28 ? change + off : change));
+        const alone = new Map<string, number>(all(rankFaults(window(deviations))));
+        const made = all(rankWith(checkLog(shifted), deviations));
+        const moved = made.flatMap(([id, p]) => {
+          const before = alone.get(id) ?? 0;
+          return p > 1e-200 && before > 1e-200 ? [Math.log(p / before)] : [];
+        });
+        const spread = Math.max(...moved) - Math.min(...moved);
+        expect(spread).toBeLessThan(bound(deviations.length) + SAME);
+      }),
+      RUNS,
+    );
+  });
 });

@@ -9,7 +9,7 @@ export interface LogOfReadings {
   readonly quantity: string;
   /** Unit of the changes: `"°C"`, `"%"`, `"density"`, or `""` for a number without unit. */
   readonly unit: string;
-  /** The latest last. */
+  /** Those after the base period, the latest last. */
   readonly readings: readonly {
     /** Local time; of a pump the beginning of the time it tells of. */
     readonly at: string;

@@ -1,5 +1,6 @@
 import { type FaultCheck, outcomeProbabilities } from "./fault-check.ts";
 import type { CourseShape } from "./fault-courses.ts";
+import { logSum } from "./hypothesis-evidence.ts";
 import type { LogOfReadings, LogOfWork } from "./lab-log.ts";
 import { logShift } from "./log-shift.ts";
 
@@ -13,69 +14,102 @@ const EARLIER_DAYS = { step: 0, singleStrip: 0, gradual: 7 } as const;
 const BEFORE_DAYS = 3;
 
 /** When a course began: after the strip before its first one, up to that one. */
-export function beginning(takenAt: readonly string[], { from }: CourseShape) {
+export function beginning(takenAt: readonly string[], { from }: Pick<CourseShape, "from">) {
   const until = takenAt[from] ?? "";
   const after = from > 0 ? (takenAt[from - 1] ?? "") : daysBefore(until, BEFORE_DAYS);
   return { after, until };
 }
 
-/** The mean change since a course began, with its variance; `undefined` without a reading. */
+/**
+ * The shift since a course began, with its variance; `undefined` without a reading.
+ *
+ * By generalised least squares over all readings after the base period, those before the beginning
+ * included, which share an unknown offset of variance `c = s²/n₀ + w²`: `gᵀK⁻¹y / gᵀK⁻¹g` with
+ * `K = s²·diag(1/weight) + c·11ᵀ`. However many readings, no shift is known better than to w.
+ */
 export function changeSince(
   log: LogOfReadings,
   takenAt: readonly string[],
-  course: CourseShape,
+  course: Pick<CourseShape, "kind" | "from">,
 ): { readonly mean: number; readonly variance: number; readonly readings: number } | undefined {
   const { after, until } = beginning(takenAt, course);
   const day = until.slice(0, 10);
-  const since = log.readings.filter(
-    ({ at }) => at > after && (course.kind !== "singleStrip" || at.slice(0, 10) <= day),
-  );
-  const weight = since.reduce((sum, each) => sum + each.weight, 0);
-  if (!(weight > 0)) return undefined;
-  const mean = since.reduce((sum, each) => sum + each.weight * each.change, 0) / weight;
-  const variance = log.sd ** 2 * (1 / weight + 1 / log.baseWeight) + log.wander ** 2;
-  return { mean, variance, readings: since.length };
+  const offset = log.sd ** 2 / log.baseWeight + log.wander ** 2;
+  let [all, allY, since, sinceY, count] = [0, 0, 0, 0, 0];
+  for (const { at, change, weight } of log.readings) {
+    const precision = weight / log.sd ** 2;
+    all += precision;
+    allY += precision * change;
+    if (at <= after || (course.kind === "singleStrip" && at.slice(0, 10) > day)) continue;
+    since += precision;
+    sinceY += precision * change;
+    count += 1;
+  }
+  if (!(since > 0)) return undefined;
+  const shared = (offset * since) / (1 + offset * all);
+  const information = since - shared * since;
+  const mean = (sinceY - shared * allY) / information;
+  const variance = Math.max(1 / information, 1 / since + log.wander ** 2);
+  return { mean, variance, readings: count };
 }
 
 /**
  * A log of readings is a check already made, whose outcome is only as sure as its noise allows:
  * `ln Σ_o p(o | hypothesis) · p(mean change | o) / p(mean change | no shift)`.
+ *
+ * A shift that the fault makes begins with the fault, or, where strips show it only little by little, at
+ * any strip up to its first. One that it does not make, of an instrument that drifts or a log that is
+ * wrong, may have begun at any strip of the window.
  */
 export function readingsTerm(
   log: LogOfReadings,
   check: FaultCheck,
   takenAt: readonly string[],
 ): LogTerm {
-  const known = new Map<string, readonly number[] | undefined>();
-  const ratios = (course: CourseShape) => {
+  const known = new Map<string, readonly number[]>();
+  const ratios = (course: Pick<CourseShape, "kind" | "from">): readonly number[] => {
     const key = `${course.kind === "singleStrip"} ${course.from}`;
-    if (!known.has(key))
-      known.set(key, outcomeRatios(log, check, changeSince(log, takenAt, course)));
-    return known.get(key);
+    const found = known.get(key);
+    if (found !== undefined) return found;
+    const made = outcomeRatios(log, check, changeSince(log, takenAt, course));
+    known.set(key, made);
+    return made;
   };
+  const starts = takenAt.map((_, from) => ratios({ kind: "step", from }));
+  const startedIn = (some: readonly (readonly number[])[]) =>
+    check.outcomes.map((_, o) =>
+      logSum(some.map((each) => ({ log: each[o] ?? 0, weight: 1 / some.length }))),
+    );
+  const byChance = startedIn(starts);
+  const slip = log.logError / check.outcomes.length;
+  const termOf = (p: readonly number[], withFault: readonly number[]) =>
+    logSum(
+      check.outcomes.flatMap((_, o) => [
+        { log: withFault[o] ?? 0, weight: (1 - log.logError) * (p[o] ?? 0) },
+        { log: byChance[o] ?? 0, weight: slip },
+      ]),
+    );
+  const otherwise = termOf(check.otherwise, byChance);
+  const made = new Map<string, number>();
   return (hypothesis, course) => {
-    const likely = ratios(course);
-    if (likely === undefined) return 0;
-    const p = saidBy(log, check, hypothesis);
-    const top = Math.max(...likely);
-    return top + Math.log(likely.reduce((sum, r, o) => sum + (p[o] ?? 0) * Math.exp(r - top), 0));
+    if (!Object.hasOwn(check.expects, hypothesis)) return otherwise;
+    const key = `${hypothesis} ${course.kind} ${course.from}`;
+    const before = made.get(key);
+    if (before !== undefined) return before;
+    const withFault =
+      course.kind === "gradual" ? startedIn(starts.slice(0, course.from + 1)) : ratios(course);
+    const term = termOf(outcomeProbabilities(check, hypothesis), withFault);
+    made.set(key, term);
+    return term;
   };
-}
-
-/** How likely the log tells each outcome: as the check's table says, but for the logs' own errors. */
-function saidBy({ logError }: LogOfReadings, check: FaultCheck, hypothesis: string) {
-  // A fault that nobody listed is not expected to show in a log more than any other does.
-  const p =
-    hypothesis === "none-of-these" ? check.otherwise : outcomeProbabilities(check, hypothesis);
-  return p.map((each) => (1 - logError) * each + logError / check.outcomes.length);
 }
 
 function outcomeRatios(
   log: LogOfReadings,
   check: FaultCheck,
   change: ReturnType<typeof changeSince>,
-): readonly number[] | undefined {
-  if (change === undefined) return undefined;
+): readonly number[] {
+  if (change === undefined) return check.outcomes.map(() => 0);
   const { mean, variance } = change;
   const up = logShift(mean, variance, log.scale);
   const down = logShift(-mean, variance, log.scale);

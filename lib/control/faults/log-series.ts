@@ -36,13 +36,14 @@ export function logOfReadings(
   const readings = all
     .filter(({ at, until = at }) => until.slice(0, asOf.length) <= asOf)
     .sort((a, b) => (a.at < b.at ? -1 : a.at > b.at ? 1 : 0));
-  const inBase = readings.filter(
-    ({ at, until = at }) => at >= base.from && until.slice(0, base.to.length) <= base.to,
-  );
+  const isInBase = ({ at, until = at }: LogReading) =>
+    at >= base.from && until.slice(0, base.to.length) <= base.to;
+  const inBase = readings.filter(isInBase);
   if (inBase.length < FEWEST) {
     const span = `${readings[0]?.at ?? "no reading"} to ${readings.at(-1)?.at ?? "no reading"}`;
     return `${kind.quantity}: ${inBase.length} readings in the base period (the log runs from ${span}), ${FEWEST} are needed; not used`;
   }
+  const afterBase = readings.filter((each) => !isInBase(each) && each.at > base.from);
   const baseWeight = inBase.reduce((sum, { weight }) => sum + weight, 0);
   const mean = inBase.reduce((sum, { weight, value }) => sum + weight * value, 0) / baseWeight;
   if (kind.relative && !(mean > 0)) {
@@ -65,7 +66,7 @@ export function logOfReadings(
     check: kind.check,
     quantity: kind.quantity,
     unit: kind.unit,
-    readings: readings.map(({ at, value, weight }) => ({
+    readings: afterBase.map(({ at, value, weight }) => ({
       at,
       change: (value - mean) / unit,
       weight,
