@@ -81,6 +81,7 @@ export { type StripPairSearch, stripPairs } from "./strips/strip-pairs.ts";
 export * from "./trend/index.ts";
 export type { MorningChartChoices } from "./verdict/charts-of-process.ts";
 export { comparedDays } from "./verdict/compared-days.ts";
+export { type LikelyCause, likelyCauses, type ProcessLogs } from "./verdict/likely-causes.ts";
 export { type MorningCallInput, morningCall } from "./verdict/morning-call.ts";
 export { morningCharts } from "./verdict/morning-charts.ts";
 export { processVerdict } from "./verdict/process-verdict.ts";

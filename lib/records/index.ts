@@ -1,5 +1,6 @@
 export { type CheckLogOptions, parseCheckLog } from "./check-log.ts";
 export { type DensitometerReading, parseDensitometerLog } from "./densitometer-log.ts";
+export { type DeveloperLogs, developerLogs, type LoggedRows } from "./developer-logs.ts";
 export { fileBeside } from "./file-beside.ts";
 export { formatCheckLog, formatWorkLog } from "./format-checks-and-work.ts";
 export {

@@ -8,7 +8,10 @@ export function percentWords(probability: number): string {
   return `${Math.round(100 * probability)} %`;
 }
 
-/** The ranking in one or two sentences. */
+/** From this probability on the next step is to confirm the fault, not to part it from the second. */
+const PLAIN = 0.9;
+
+/** The ranking in a few sentences. */
 export function rankingSentence(
   leading: FaultGroup | "none-of-these" | "nothing-wrong",
   probability: number,
@@ -26,9 +29,12 @@ export function rankingSentence(
   }
   const members = faults.filter(({ id }) => leading.faults.includes(id));
   const list = members.map(({ name, probability: p }) => `${name} (${percentWords(p)})`).join(", ");
-  const [only] = members;
-  if (members.length === 1 && only !== undefined) {
-    return `Most likely ${only.name} (${share}): ${leading.words}.${next}`;
+  const [first] = members;
+  if (first !== undefined && (members.length === 1 || first.probability > PLAIN)) {
+    const others =
+      members.length === 1 ? "" : " What looks alike on strips has course and logs against it.";
+    const then = first.probability > PLAIN ? ` ${first.confirm}` : next;
+    return `Most likely ${first.name} (${percentWords(first.probability)}): ${leading.words}.${others}${then}`;
   }
   const alike = withLogs
     ? " What parts these is the course and the logs."
