@@ -80,6 +80,19 @@ describe("pumps of some days", () => {
     expect(pumpTable(log, { days }).notes.join()).toMatch(/^film-developer, .*was set back$/);
     expect(pumpTable(log, { days: ["2026-08-12"] }).notes).toEqual([]);
   });
+  it("say when volumes are read too coarsely for one day's work", () => {
+    const daily = (volumes: readonly number[]) =>
+      pumps(
+        volumes.map(
+          (ml, i) => `2026-08-${String(i + 7).padStart(2, "0")}T18:00,a,${1 + 60 * i},5,${ml},`,
+        ),
+      );
+    const shown = { days: ["2026-08-09"] };
+    const coarse = daily([300, 300, 350, 250, 300, 350]);
+    expect(pumpTable(coarse, shown).notes.join()).toMatch(/^a: .*50 mL, up to 17 %/);
+    expect(pumpTable(daily([300, 301, 350, 250, 302, 351]), shown).notes).toEqual([]);
+    expect(pumpTable(daily([300, 350, 250]), shown).notes).toEqual([]);
+  });
   it("show no empty column where nothing was measured, and no difference from nothing set", () => {
     const unmeasured = pumps(["2026-08-11T18:00,a,1,5,,", "2026-08-12T18:00,a,1,5,,"]);
     expect(plain(pumpTable(unmeasured, { days }))).not.toContain("Measured");
