@@ -1,6 +1,7 @@
 import { InputError, requireOneOf } from "../../input/index.ts";
 import { type FaultCheck, faultChecks, outcomeProbabilities } from "./fault-check.ts";
 import type { FaultRanking } from "./fault-ranking.ts";
+import { percentWords } from "./fault-words.ts";
 import { type FaultHypothesis, type SeparatingCheck, separatingCheck } from "./separating-check.ts";
 
 /** A check that was made, with what came out. */
@@ -77,7 +78,7 @@ export function afterCheck(
   const left = checks.filter(({ id }) => !done.includes(id));
   const next = separatingCheck(hypotheses, left);
   const [first, second] = hypotheses;
-  const percent = (p = 0) => `${(100 * p).toFixed(p > 0.99 ? 1 : 0)} %`;
+  const percent = (p = 0) => percentWords(p);
   const then = next === null ? "" : ` To be surer: ${next.name} (${next.tool}).`;
   const sentence = `Now most likely: ${first?.name} (${percent(first?.probability)}), then ${second?.name} (${percent(second?.probability)}).${then}`;
   return { hypotheses, leading: first?.id ?? "", next, sentence };
