@@ -17,7 +17,7 @@ export interface FalseAlarmBar {
  * @throws InputError for no bar or a negative number
  *
  * @example
- * falseAlarmFigure([{ name: "3 sigma", perYear: 1.97 }]).description.includes("3 sigma 2.0") // => true
+ * falseAlarmFigure([{ name: "3 sigma", perYear: 1.97 }]).description.includes("3 sigma: 2.0") // => true
  */
 export function falseAlarmFigure(
   bars: readonly FalseAlarmBar[],
@@ -45,7 +45,7 @@ export function falseAlarmFigure(
   };
   return vegaLiteFigure({
     title: options.title ?? "What each chart costs in false alarms",
-    description: `False alarms a year: ${values.map((v) => `${v.name} ${v.said}`).join("; ")}.`,
+    description: `False alarms a year: ${values.map((v) => `${v.name}: ${v.said}`).join("; ")}.`,
     specification: {
       width: 380,
       height: { step: 30 },
