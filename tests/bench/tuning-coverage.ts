@@ -5,14 +5,14 @@ import { coverageTables } from "./tuning-tables.ts";
 // How often the intervals of rateChange hold the truth, and how often it speaks of a change where
 // there is none, on simulated labs. Writes the tables into docs/tuning.md between its markers.
 //
-//   npm run tuning-coverage            2,000 labs a cell, 10,000 where nothing changes
+//   npm run tuning-coverage            2,000 labs a cell, 40,000 where nothing changes
 //   npm run tuning-coverage -- 200     fewer, without writing
 
 const labs = Number(process.argv[2] ?? 2000);
 const started = Date.now();
 const cells = [...falseAlarmCells(), ...coverageCells()];
 const results = cells.map((cell, i) => {
-  const result = coverageCell(cell, cell.error === 0 ? 5 * labs : labs, 1 + i * 1_000_003);
+  const result = coverageCell(cell, cell.error === 0 ? 20 * labs : labs, 1 + i * 1_000_003);
   const share = (count: number) => (count / result.labs).toFixed(3);
   console.log(
     `${i + 1}/${cells.length}  error ${cell.error}  change at ${cell.changeAt.toFixed(2)} of ${cell.turnovers}  noise ${cell.noiseSd}  ${cell.stripsPerTurnover} strips a turnover:  error ${share(result.errorHeld)}  moment ${share(result.momentHeld)}  called changed ${share(result.calledChanged)}  (${((Date.now() - started) / 1000).toFixed(0)} s)`,
