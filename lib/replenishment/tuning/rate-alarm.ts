@@ -1,9 +1,10 @@
 import { requireNumber } from "../../input/index.ts";
 import { seededRandom } from "../../numerics/index.ts";
+import { changeTestOptions } from "./change-test-options.ts";
 import { MOMENTS_PER_TURNOVER } from "./rate-change.ts";
 import { momentGrid } from "./rate-surface.ts";
 import { changeRatio, drawnQuantile } from "./simulated-ratios.ts";
-import { fillNoise, requireSlowShare } from "./slow-noise.ts";
+import { fillNoise } from "./slow-noise.ts";
 import { type TuningSeries, weightedSeries } from "./strip-series.ts";
 
 /** When strips read one after the other would first have told. */
@@ -58,16 +59,7 @@ export function rateAlarm(
     whole: true,
     hint: "the index of a strip",
   });
-  const falseAlarms = requireNumber(where, "falseAlarms", options.falseAlarms ?? 0.05, {
-    min: 0.001,
-    max: 0.5,
-  });
-  const draws = requireNumber(where, "draws", options.draws ?? 500, {
-    min: 200,
-    max: 20_000,
-    whole: true,
-  });
-  const seed = requireNumber(where, "seed", options.seed ?? 1, { whole: true });
+  const { falseAlarms, draws, seed, slowShare } = changeTestOptions(where, options);
   const moments = momentGrid(turnovers[0] ?? 0, turnovers[n - 1] ?? 0, 1 / MOMENTS_PER_TURNOVER);
   const looks = Array.from({ length: n - firstLook }, (_, i) => {
     const strip = firstLook + i;
@@ -79,7 +71,6 @@ export function rateAlarm(
     looks.map(({ strip, reached, possible }) =>
       changeRatio(reached, possible, readings.slice(0, strip + 1)),
     );
-  const slowShare = requireSlowShare(where, options.slowShare);
   const { normal } = seededRandom(seed);
   const noise = new Float64Array(n);
   const largest = Array.from({ length: draws }, () => {

@@ -1,5 +1,6 @@
 import { requireNumber } from "../../input/index.ts";
 import { fQuantile } from "../../numerics/index.ts";
+import { type ChangeTestOptions, changeTestOptions } from "./change-test-options.ts";
 import type { RateChange } from "./rate-change-result.ts";
 import { rateFinding } from "./rate-finding.ts";
 import { COARSE_ERRORS, closerFit, oldErrorInterval } from "./rate-fit.ts";
@@ -7,23 +8,14 @@ import { STEP_PARAMETERS, stepEstimate } from "./rate-intervals.ts";
 import { momentGrid, rateSurface } from "./rate-surface.ts";
 import { simulatedCuts } from "./simulated-cuts.ts";
 import { changeRatio, noiseDraws, simulatedRatios } from "./simulated-ratios.ts";
-import { requireSlowShare } from "./slow-noise.ts";
 import { type TuningSeries, weightedSeries } from "./strip-series.ts";
 
 /** Choices of `rateChange`. */
-export interface RateChangeOptions {
+export interface RateChangeOptions extends ChangeTestOptions {
   /** Confidence of the intervals, 0.5 to 0.999; default 0.95. */
   readonly confidence?: number;
-  /** Share of unchanged lines that may be called changed, 0.001 to 0.5; default 0.05. */
-  readonly falseAlarms?: number;
   /** Widest interval of the error that still carries advice, upper minus lower; default 0.3. */
   readonly widestInterval?: number;
-  /** Simulated series behind the test and the intervals, 200 to 20,000; default 500. */
-  readonly draws?: number;
-  /** Seed of the simulation; default 1. */
-  readonly seed?: number;
-  /** Share of the noise that wanders slowly, 0 to 0.9; default 0. See `slowShareOfNoise`. */
-  readonly slowShare?: number;
 }
 
 /** Moments of change that are tried, per tank turnover; then a closer look at those left possible. */
@@ -61,21 +53,11 @@ export function rateChange(series: TuningSeries, options: RateChangeOptions = {}
     min: 0.5,
     max: 0.999,
   });
-  const falseAlarms = requireNumber(where, "falseAlarms", options.falseAlarms ?? 0.05, {
-    min: 0.001,
-    max: 0.5,
-  });
   const widest = requireNumber(where, "widestInterval", options.widestInterval ?? 0.3, {
     above: 0,
     max: 2,
   });
-  const draws = requireNumber(where, "draws", options.draws ?? 500, {
-    min: 200,
-    max: 20_000,
-    whole: true,
-  });
-  const seed = requireNumber(where, "seed", options.seed ?? 1, { whole: true });
-  const slowShare = requireSlowShare(where, options.slowShare);
+  const { falseAlarms, draws, seed, slowShare } = changeTestOptions(where, options);
   const weighted = weightedSeries(where, series);
   const strips = requireNumber(where, "number of strips", weighted.z.length, {
     min: FEWEST_STRIPS,
