@@ -1,7 +1,7 @@
-import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { timeAxis } from "../../lib/figures/chart-time.ts";
 import { lanes, spread } from "../../lib/figures/label-lanes.ts";
+import fc from "../properties/fast-check.ts";
 
 const HAIR = 1e-6;
 

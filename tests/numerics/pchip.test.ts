@@ -1,6 +1,6 @@
-import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { pchip } from "../../lib/numerics/index.ts";
+import fc from "../properties/fast-check.ts";
 
 describe("pchip", () => {
   it("passes through its points and is a straight line between two", () => {

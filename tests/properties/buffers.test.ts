@@ -1,4 +1,3 @@
-import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import {
   areaToPhLimit,
@@ -9,6 +8,7 @@ import {
   solutionPh,
   weakAcids,
 } from "wetside/solutions";
+import fc from "./fast-check.ts";
 
 const RESIDUAL = 1e-11; // mol/L per mol/L of charge: the root is found to rounding
 const amount = fc.oneof(

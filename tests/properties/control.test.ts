@@ -1,4 +1,3 @@
-import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import {
   colourPaperProcess,
@@ -15,6 +14,7 @@ import {
   westernElectricRules,
 } from "wetside/control";
 import { batch, grey, morning, paperStrip, reference } from "../control/example-strips.ts";
+import fc from "./fast-check.ts";
 
 const unit = { centre: 0, sigma: 1 };
 const allRules = [...nelsonRules, ...westernElectricRules];

@@ -1,4 +1,3 @@
-import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import {
   activationEnergyModel,
@@ -21,6 +20,7 @@ import {
   waterTemperatureFor,
 } from "wetside/development";
 import { integrate } from "wetside/numerics";
+import fc from "./fast-check.ts";
 
 // Times are compared relatively: a few roundings of exponentials and quotients.
 const DOUBLE = 1e-12;

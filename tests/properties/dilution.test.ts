@@ -1,4 +1,3 @@
-import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { InputError } from "wetside/input";
 import {
@@ -20,6 +19,7 @@ import {
   solutionDensity,
   stockForecast,
 } from "wetside/solutions";
+import fc from "./fast-check.ts";
 
 // Sums of a few doubles: a few units in the last place, nothing more.
 const ROUNDING = 1e-12;

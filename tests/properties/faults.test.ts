@@ -1,4 +1,3 @@
-import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import {
   colourNegativeFaults,
@@ -9,6 +8,7 @@ import {
   rankFaults,
 } from "wetside/control";
 import { components, window } from "../control/faults/window.ts";
+import fc from "./fast-check.ts";
 
 const RUNS = { numRuns: 25 };
 const SUM = 1e-9; // some thirty doubles added

@@ -1,4 +1,3 @@
-import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import {
   bathFormulas,
@@ -10,6 +9,7 @@ import {
   substituteChemical,
   weighToDivision,
 } from "wetside/solutions";
+import fc from "./fast-check.ts";
 
 const RELATIVE = 1e-12; // a handful of multiplications
 const amount = fc.double({ min: 1e-3, max: 1e4, noNaN: true });

@@ -1,4 +1,3 @@
-import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import {
   formatProductionLog,
@@ -17,6 +16,7 @@ import {
   problemMessage,
   requireCleanLog,
 } from "wetside/records";
+import fc from "./fast-check.ts";
 
 const file = "log.csv";
 const START = Date.UTC(2000, 0, 1);

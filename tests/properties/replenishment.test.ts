@@ -1,4 +1,3 @@
-import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import {
   type BathTank,
@@ -18,6 +17,7 @@ import {
   tankSteadyState,
   tankStepResponse,
 } from "wetside/replenishment";
+import fc from "./fast-check.ts";
 
 // Sums over some weeks in doubles, compared to what went through.
 const ROUNDING = 1e-11;

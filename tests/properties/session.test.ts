@@ -1,4 +1,3 @@
-import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import {
   developingTank,
@@ -7,6 +6,7 @@ import {
   type SessionRequest,
   sessionLines,
 } from "wetside";
+import fc from "./fast-check.ts";
 
 /** Sums of a few hundred doubles of the order of 1000. */
 const ROUNDING_ML = 1e-6;

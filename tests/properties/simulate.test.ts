@@ -1,4 +1,3 @@
-import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import {
   formatCheckLog,
@@ -34,6 +33,7 @@ import { consecutiveDays } from "../../lib/simulate/days.ts";
 import { developerOverDays } from "../../lib/simulate/developer-over-days.ts";
 import { developerAims } from "../../lib/simulate/developer-tank.ts";
 import { dateOf, logsBetween } from "../simulate/labs.ts";
+import fc from "./fast-check.ts";
 
 const file = "log.csv";
 const RUNS = { numRuns: 60 };

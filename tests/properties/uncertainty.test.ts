@@ -1,10 +1,10 @@
-import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import {
   type InputQuantity,
   monteCarloUncertainty,
   propagateUncertainty,
 } from "wetside/uncertainty";
+import fc from "./fast-check.ts";
 
 const RELATIVE = 1e-6; // derivative and rounding
 const DRAWN = 0.03; // 20 000 draws: the standard deviation of u is 0.5 %

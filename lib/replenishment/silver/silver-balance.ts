@@ -63,7 +63,8 @@ function plain(state: RelaxedState, platedGPerL: number): PlatedDay {
 function timeToRise(source: number, rate: number, start: number, floor: number): number {
   const slope = source - rate * start;
   if (slope <= 0) return Number.POSITIVE_INFINITY;
-  if (rate === 0) return (floor - start) / source;
-  const share = (rate * (floor - start)) / slope;
-  return share >= 1 ? Number.POSITIVE_INFINITY : -Math.log1p(-share) / rate;
+  const steady = (floor - start) / slope;
+  const share = rate * steady;
+  if (share >= 1) return Number.POSITIVE_INFINITY;
+  return share === 0 ? steady : (steady * -Math.log1p(-share)) / share;
 }

@@ -1,4 +1,3 @@
-import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import {
   changePoint,
@@ -10,6 +9,7 @@ import {
   trendOutlook,
 } from "wetside/control";
 import { seededRandom } from "wetside/numerics";
+import fc from "../../properties/fast-check.ts";
 
 const readings = fc.array(fc.integer({ min: -20, max: 20 }), { minLength: 4, maxLength: 30 });
 
