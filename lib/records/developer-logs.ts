@@ -1,11 +1,19 @@
 import type { LabDescription } from "./lab-description.ts";
-import type { BathTemperature, ProductionRow, PumpReading } from "./log-rows.ts";
+import type {
+  BathTemperature,
+  LineCheck,
+  ProductionRow,
+  PumpReading,
+  WorkEntry,
+} from "./log-rows.ts";
 
 /** Rows of the lab's logs; leave out those it does not keep. */
 export interface LoggedRows {
   readonly temperatures?: readonly BathTemperature[] | undefined;
   readonly pumps?: readonly PumpReading[] | undefined;
   readonly production?: readonly ProductionRow[] | undefined;
+  readonly checks?: readonly LineCheck[] | undefined;
+  readonly work?: readonly WorkEntry[] | undefined;
 }
 
 /** What a lab logged of the developer of one line, as `likelyCauses` takes it. */
@@ -17,11 +25,13 @@ export interface DeveloperLogs {
   };
   readonly pumps?: { readonly pump: string; readonly readings: readonly PumpReading[] };
   readonly production?: { readonly process: string; readonly rows: readonly ProductionRow[] };
+  readonly checks?: { readonly line: string; readonly readings: readonly LineCheck[] };
+  readonly work?: { readonly line: string; readonly entries: readonly WorkEntry[] };
 }
 
 /**
  * Finds in a lab's logs, line by line, what belongs to its developer: temperatures of that bath,
- * readings of the pump that feeds it, and the line's own production.
+ * readings of the pump that feeds it, and the line's own production, checks and work.
  *
  * @param lab the lab's description, which says which bath is a developer and which pump feeds it
  * @param rows rows of the logs that the lab keeps
@@ -36,18 +46,22 @@ export interface DeveloperLogs {
  * developerLogs(lab, { temperatures: readings })[0].temperatures.bath // => "tank-1"
  */
 export function developerLogs(lab: LabDescription, rows: LoggedRows): readonly DeveloperLogs[] {
-  return lab.lines.flatMap(({ process, baths }) => {
+  return lab.lines.flatMap(({ id: line, process, baths }) => {
     const bath = baths.find(({ role }) => role === "developer")?.id;
     if (bath === undefined) return [];
     const pump = lab.pumps.find((each) => each.bath === bath)?.id;
     const temperatures = rows.temperatures?.filter((row) => row.bath === bath) ?? [];
     const pumps = rows.pumps?.filter((row) => row.pump === pump) ?? [];
+    const checks = rows.checks?.filter((row) => row.line === line) ?? [];
+    const work = rows.work?.filter((row) => row.line === line) ?? [];
     const made = rows.production?.filter((row) => row.process === process) ?? [];
     return {
       process,
       ...(temperatures.length === 0 ? {} : { temperatures: { bath, readings: temperatures } }),
       ...(pump === undefined || pumps.length === 0 ? {} : { pumps: { pump, readings: pumps } }),
       ...(made.length === 0 ? {} : { production: { process, rows: made } }),
+      ...(checks.length === 0 ? {} : { checks: { line, readings: checks } }),
+      ...(work.length === 0 ? {} : { work: { line, entries: work } }),
     };
   });
 }

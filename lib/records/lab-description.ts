@@ -62,6 +62,8 @@ export interface LabDescription {
     readonly production?: string;
     readonly pumps?: string;
     readonly temperatures?: string;
+    readonly checks?: string;
+    readonly work?: string;
     readonly remakes?: string;
   };
 }

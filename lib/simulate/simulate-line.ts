@@ -120,7 +120,8 @@ export function simulateLine(
     work: simulateWork(
       line.id,
       days,
-      (day) => day % run.mixEveryDays === 0 || freshAt.has(day),
+      (day) => day % run.mixEveryDays === 0,
+      freshAt,
       faults.all,
       stream("work"),
     ),

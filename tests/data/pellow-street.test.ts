@@ -1,12 +1,15 @@
 import { readdirSync, readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
+import { faultLogKinds, faultWorkKinds } from "wetside/control";
 import {
+  parseCheckLog,
   parseProductionLog,
   parsePumpLog,
   parseRemakesLog,
   parseStripBatchRegister,
   parseStripLog,
   parseTemperatureLog,
+  parseWorkLog,
   problemMessage,
   pumpIntervals,
   requireCleanLog,
@@ -57,6 +60,18 @@ describe("the demo lab", () => {
       }),
       parseTemperatureLog(onDisk("temperatures.csv"), { file: "temperatures.csv", baths, today }),
       parseRemakesLog(onDisk("remakes.csv"), { file: "remakes.csv", today }),
+      parseCheckLog(onDisk("checks.csv"), {
+        file: "checks.csv",
+        lines: lab.lines.map(({ id }) => id),
+        checks: faultLogKinds.map(({ id }) => id),
+        today,
+      }),
+      parseWorkLog(onDisk("work.csv"), {
+        file: "work.csv",
+        lines: lab.lines.map(({ id }) => id),
+        kinds: faultWorkKinds.map(({ id }) => id),
+        today,
+      }),
     ];
     expect(logs.map((log) => problemMessage(log)).join("")).toBe("");
     expect(logs.flatMap((log) => log.warnings)).toEqual([]);

@@ -1,6 +1,18 @@
 import { describe, expect, it } from "vitest";
-import { productionTable, pumpTable, temperatureTable } from "../../lib/figures/index.ts";
-import { parseProductionLog, parsePumpLog, parseTemperatureLog } from "../../lib/records/index.ts";
+import {
+  checkTable,
+  productionTable,
+  pumpTable,
+  temperatureTable,
+  workTable,
+} from "../../lib/figures/index.ts";
+import {
+  parseCheckLog,
+  parseProductionLog,
+  parsePumpLog,
+  parseTemperatureLog,
+  parseWorkLog,
+} from "../../lib/records/index.ts";
 
 const plain = (value: unknown): string => {
   const display = (value as Record<symbol, () => Record<string, string>>)[
@@ -113,5 +125,86 @@ describe("production of some days", () => {
       { process: "colour-negative", format: "120", "2026-08-12": null, "2026-08-13": 9 },
     ]);
     expect(plain(productionTable(undefined, { days }))).toBe("No log of production is kept here.");
+  });
+});
+
+describe("checks of the lines", () => {
+  const log = parseCheckLog(
+    [
+      "read_at,line,check,value",
+      "2026-08-03T07:04,film,specific-gravity,1.038",
+      "2026-08-06T07:04,film,specific-gravity,1.0385",
+      "2026-08-10T07:04,film,specific-gravity,1.037",
+      "2026-08-10T07:05,paper,specific-gravity,1.04",
+      "2026-08-10T07:06,film,clearing-time,39",
+      "2026-08-13T07:04,film,specific-gravity,1.031",
+    ].join("\n"),
+    { file: "checks.csv" },
+  );
+  it("are told as the latest beside the median of what came before, as exactly as written", () => {
+    expect(checkTable(log).rows).toEqual([
+      {
+        line: "film",
+        check: "specific-gravity",
+        usual: "1.0380",
+        latest: "1.0310",
+        readAt: "2026-08-13 07:04",
+      },
+      {
+        line: "paper",
+        check: "specific-gravity",
+        usual: "–",
+        latest: "1.04",
+        readAt: "2026-08-10 07:05",
+      },
+      {
+        line: "film",
+        check: "clearing-time",
+        usual: "–",
+        latest: "39",
+        readAt: "2026-08-10 07:06",
+      },
+    ]);
+  });
+  it("know nothing of what was read later", () => {
+    const [first, ...others] = checkTable(log, { asOf: "2026-08-06T12:00" }).rows;
+    expect(first).toMatchObject({ usual: "1.0380", latest: "1.0385" });
+    expect(others).toEqual([]);
+  });
+  it("are a sentence where none were kept, and say what is wrong below", () => {
+    expect(plain(checkTable(undefined))).toBe("No log of checks is kept here.");
+    const bad = parseCheckLog(
+      "read_at,line,check,value\n2026-08-13T07:04,film,clearing-time,soon",
+      {
+        file: "checks.csv",
+      },
+    );
+    expect(plain(checkTable(bad))).toMatch(/no checks[\s\S]+checks\.csv: 1 problem/);
+  });
+});
+
+describe("work at the lines", () => {
+  const log = parseWorkLog(
+    [
+      "done_at,line,work",
+      "2026-08-11T23:59,film,fixer-handled",
+      "2026-08-12T06:40,film,developer-mixed",
+      "2026-08-13T06:40,paper,bleach-handled",
+      "2026-08-14T06:40,film,fixer-handled",
+    ].join("\n"),
+    { file: "work.csv" },
+  );
+  it("is told from the first of the days on, the days between included", () => {
+    const shown = workTable(log, { days: ["2026-08-12", "2026-08-14"], asOf: "2026-08-13T12:00" });
+    expect(shown.rows).toEqual([
+      { doneAt: "2026-08-12 06:40", line: "film", work: "developer-mixed" },
+      { doneAt: "2026-08-13 06:40", line: "paper", work: "bleach-handled" },
+    ]);
+  });
+  it("is a sentence where none was written down", () => {
+    expect(plain(workTable(undefined, { days }))).toBe("No log of work is kept here.");
+    expect(plain(workTable(log, { days: ["2027-01-01"] }))).toBe(
+      "work.csv: no work of these days.",
+    );
   });
 });

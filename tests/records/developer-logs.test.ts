@@ -48,6 +48,23 @@ describe("developerLogs", () => {
     });
     expect(others).toEqual([]);
   });
+  it("takes the checks and the work of the line itself", () => {
+    const check = (of: string) => ({ readAt, line: of, check: "clearing-time", value: 40 });
+    const work = (of: string) => ({ doneAt: readAt, line: of, work: "fixer-handled" });
+    const [film, paper] = developerLogs(lab, {
+      checks: [check("film"), check("paper")],
+      work: [work("film")],
+    });
+    expect(film).toEqual({
+      process: "film",
+      checks: { line: "film", readings: [check("film")] },
+      work: { line: "film", entries: [work("film")] },
+    });
+    expect(paper).toEqual({
+      process: "paper",
+      checks: { line: "paper", readings: [check("paper")] },
+    });
+  });
   it("leaves out logs that the lab does not keep, and those without an entry of the line", () => {
     expect(developerLogs(lab, { temperatures: [], pumps: undefined })).toEqual([
       { process: "film" },

@@ -1,10 +1,12 @@
 import {
+  formatCheckLog,
   formatProductionLog,
   formatPumpLog,
   formatRemakesLog,
   formatStripBatchRegister,
   formatStripLog,
   formatTemperatureLog,
+  formatWorkLog,
 } from "../../../lib/records/index.ts";
 import type { SimulatedLab } from "../../../lib/simulate/index.ts";
 import { lab as description } from "./lab.ts";
@@ -48,6 +50,18 @@ export function demoLabFiles(
       asWalked(
         all(({ temperatures }) => temperatures),
         ({ bath }) => bath,
+      ),
+    ),
+    "checks.csv": formatCheckLog(
+      inOrder(
+        all(({ checks }) => checks),
+        ({ readAt }) => readAt,
+      ),
+    ),
+    "work.csv": formatWorkLog(
+      inOrder(
+        all(({ work }) => work),
+        ({ doneAt }) => doneAt,
       ),
     ),
     "remakes.csv": formatRemakesLog(all(({ remakes }) => remakes)),

@@ -57,6 +57,8 @@ export const lab = {
     production: "production.csv",
     pumps: "pumps.csv",
     temperatures: "temperatures.csv",
+    checks: "checks.csv",
+    work: "work.csv",
     remakes: "remakes.csv",
   },
 };

@@ -11,12 +11,14 @@ import {
 import {
   developerLogs,
   loggedBaths,
+  parseCheckLog,
   parseLabDescription,
   parseProductionLog,
   parsePumpLog,
   parseStripBatchRegister,
   parseStripLogs,
   parseTemperatureLog,
+  parseWorkLog,
 } from "wetside/records";
 
 const text = (name: string) =>
@@ -40,6 +42,8 @@ const logs = developerLogs(description, {
   }).rows,
   pumps: parsePumpLog(text("pumps.csv"), { file: "pumps.csv" }).rows,
   production: parseProductionLog(text("production.csv"), { file: "production.csv" }).rows,
+  checks: parseCheckLog(text("checks.csv"), { file: "checks.csv" }).rows,
+  work: parseWorkLog(text("work.csv"), { file: "work.csv" }).rows,
 });
 
 /** The demo lab on some morning. The answers are those of data/pellow-street/hidden-faults.md. */
