@@ -6,5 +6,6 @@ const conditions = ["wetside-source", "node", "import", "module", "default"];
 export default defineConfig({
   resolve: { conditions },
   ssr: { resolve: { conditions } },
-  test: { include: ["tests/**/*.test.ts"], testTimeout: 20_000 },
+  // Patience for a slow or busy machine; where nothing else runs few tests take seconds.
+  test: { include: ["tests/**/*.test.ts"], testTimeout: 180_000, hookTimeout: 300_000 },
 });

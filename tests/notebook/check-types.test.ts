@@ -4,7 +4,7 @@ import { describe, expect, it } from "vitest";
 import { checkNotebookTypes } from "../../lib/notebook/check-types.ts";
 import { type Draft, notebookFile } from "./fixture.ts";
 
-const SLOW = 60_000;
+const SLOW = 300_000;
 
 async function faults(drafts: readonly Draft[], beside = {}): Promise<readonly string[]> {
   const { file } = await notebookFile(drafts, beside);

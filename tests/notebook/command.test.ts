@@ -7,7 +7,7 @@ import { notebookText } from "../../lib/notebook/notebook-file.ts";
 import { draftNotebook, notebookFile, textOf } from "./fixture.ts";
 
 const WETSIDE = fileURLToPath(new URL("../../lib/notebook/wetside.js", import.meta.url));
-const SLOW = 120_000;
+const SLOW = 300_000;
 
 function wetside(folder: string, ...words: readonly string[]) {
   const { status, stdout, stderr } = spawnSync(process.execPath, [WETSIDE, ...words], {

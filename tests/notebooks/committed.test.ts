@@ -18,7 +18,7 @@ import { firstDifference } from "./first-difference.ts";
 const FOLDER = fileURLToPath(new URL("../../notebooks/", import.meta.url));
 const NAMES = readdirSync(FOLDER).filter((name) => /^[^.].*\.ipynb$/.test(name));
 /** A notebook may take its time on a busy machine; `npm start` shows how long each takes. */
-const SLOW = 300_000;
+const SLOW = 600_000;
 const asTexts = (problems: readonly CellProblem[]) => problems.map(problemText).join("\n");
 
 describe("the committed notebooks", () => {

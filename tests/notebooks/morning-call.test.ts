@@ -11,7 +11,7 @@ const NOTEBOOK = at("notebooks/morning-call.ipynb");
 const WEEK = at("data/one-week/strips.csv");
 const REGISTER = at("data/one-week/strip-batches.csv");
 /** A run takes seconds alone, and longer beside other tests. */
-const SLOW = 120_000;
+const SLOW = 600_000;
 
 interface Saved {
   readonly verdict: string;

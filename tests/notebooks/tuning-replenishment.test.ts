@@ -10,7 +10,7 @@ const at = (path: string) => fileURLToPath(new URL(`../../${path}`, import.meta.
 const NOTEBOOK = at("notebooks/tuning-replenishment.ipynb");
 const DEMO = at("data/pellow-street");
 /** A run takes seconds alone, and longer beside other tests. */
-const SLOW = 180_000;
+const SLOW = 600_000;
 
 const run = (settings: Readonly<Record<string, string>>) =>
   runNotebook({ file: NOTEBOOK, settings: new Map(Object.entries(settings)) });

@@ -44,7 +44,7 @@ describe("the packed library, installed in an empty folder", () => {
       '{ "name": "user", "private": true, "type": "module" }',
     );
     run("npm", ["install", "--no-audit", "--no-fund", `./${tarball}`], folder);
-  }, 5 * MINUTES);
+  }, 10 * MINUTES);
 
   afterAll(() => rmSync(folder, { recursive: true, force: true }));
 

@@ -13,10 +13,17 @@ if (skipPages) {
   console.warn("page tests skipped: Chromium is not installed (or set CHROMIUM to its path)");
 }
 
+/** What Chromium may take for one thing on a busy machine, in ms. */
+const PATIENCE = 120_000;
+
 /** Starts Chromium. */
 export function startBrowser(): Promise<Browser> {
   if (chromiumPath === undefined) throw new Error("CI is set, but Chromium is not installed");
-  return chromium.launch({ executablePath: chromiumPath, args: ["--no-sandbox"] });
+  return chromium.launch({
+    executablePath: chromiumPath,
+    args: ["--no-sandbox", "--disable-dev-shm-usage"],
+    timeout: PATIENCE,
+  });
 }
 
 /** A page open in a window, and everything it should not have said or asked for. */
@@ -43,6 +50,7 @@ export async function openPage(
     offline: true,
     ...options,
   });
+  context.setDefaultTimeout(PATIENCE);
   const page = await context.newPage();
   const complaints: string[] = [];
   page.on("console", (message) => {
@@ -71,10 +79,27 @@ export async function drawAll(page: Page): Promise<number> {
         }),
     );
   }
-  // A chart is drawn a few times until it fits; its last drawing settles within a frame or two.
-  await page.waitForTimeout(300);
+  await page.evaluate(SETTLED);
   return figures.length;
 }
+
+/**
+ * A chart is drawn a few times until it fits. The drawing is over when five looks on end, frames
+ * apart, find everything as wide as before, however slowly frames come.
+ */
+const SETTLED = `new Promise((done) => {
+  let last = "";
+  let same = 0;
+  const look = () => {
+    const drawn = [...document.querySelectorAll("figure .live svg")];
+    const now = [document.documentElement, ...drawn].map((e) => e.getBoundingClientRect().width + "/" + e.scrollWidth).join();
+    same = now === last ? same + 1 : 0;
+    last = now;
+    if (same === 5) done();
+    else setTimeout(() => requestAnimationFrame(look), 60);
+  };
+  look();
+})`;
 
 /** How much wider the page is than the window, in pixels. */
 export function overflow(page: Page): Promise<number> {

@@ -12,7 +12,7 @@ import { drawAll, openPage, overflow, skipPages, startBrowser } from "./browser.
 const FOLDER = fileURLToPath(new URL("../../notebooks/", import.meta.url));
 const NAMES = readdirSync(FOLDER).filter((name) => /^[^.].*\.ipynb$/.test(name));
 /** A notebook with many charts takes Chromium a while on a busy machine. */
-const SLOW = 180_000;
+const SLOW = 600_000;
 
 describe.skipIf(skipPages)("the pages of the committed notebooks", () => {
   let browser: Browser;

@@ -10,7 +10,9 @@ import { draftNotebook } from "../notebook/fixture.ts";
 import { drawAll, openPage, overflow, skipPages, startBrowser } from "./browser.ts";
 
 /** Chromium starts slowly on a busy machine. */
-const SLOW = 120_000;
+const SLOW = 300_000;
+/** What a page may take to answer, in ms; it does so at once where nothing else runs. */
+const PATIENCE = 60_000;
 const PHONE = 360;
 const DESK = 1280;
 
@@ -217,7 +219,7 @@ describe.skipIf(skipPages)("a page in a browser", { timeout: SLOW }, () => {
         .evaluate((svg) => svg.getBoundingClientRect().width);
     const wide = await width();
     await page.setViewportSize({ width: PHONE, height: 800 });
-    await expect.poll(width, { timeout: 10_000 }).toBeLessThan(wide / 1.5);
+    await expect.poll(width, { timeout: PATIENCE }).toBeLessThan(wide / 1.5);
     await close();
   });
 
@@ -241,7 +243,7 @@ describe.skipIf(skipPages)("a page in a browser", { timeout: SLOW }, () => {
     await figure.scrollIntoViewIfNeeded();
     await figure.locator(".live .mark-symbol.role-mark path").nth(5).hover({ force: true });
     await expect
-      .poll(() => page.locator(".hint").textContent())
+      .poll(() => page.locator(".hint").textContent(), { timeout: PATIENCE })
       .toMatch(/Density \(no unit\): 0\.6/);
     await close();
   });
@@ -281,6 +283,7 @@ describe.skipIf(skipPages)("a page in a browser", { timeout: SLOW }, () => {
   it("prints on either paper, with the charts as drawn and no controls", async () => {
     const { page, close } = await openPage(browser, file, DESK);
     await drawAll(page);
+    await page.locator("figure.plot > .printed").waitFor({ state: "attached" });
     for (const format of ["A4", "Letter"]) {
       const pdf = await page.pdf({ format, printBackground: true });
       expect(pdf.subarray(0, 5).toString()).toBe("%PDF-");

@@ -10,7 +10,7 @@ const WANTED = 0.9;
 const LUCK = 0.05;
 /** So few right although the wanted rate is true would be seen once in a hundred such counts. */
 const BAD_LUCK = 0.01;
-const SLOW_MS = 400_000;
+const SLOW_MS = 1_200_000;
 
 /** P(X ≥ hits) of a binomial count: how likely at least so many are if only `rate` of labs is right. */
 function atLeast(hits: number, n: number, rate: number): number {
