@@ -11,20 +11,20 @@ export interface MannKendall {
   readonly z: number;
   /** Two-sided probability of an |S| as large without a trend. */
   readonly pValue: number;
-  /** Whether `pValue` is exact (few readings, no ties) or from the normal distribution. */
+  /** Whether `pValue` is exact (few readings) or from the normal distribution. */
   readonly method: "exact" | "normal";
   /** Kendall's tau-b, −1 to 1. */
   readonly tau: number;
 }
 
-/** Up to here, and without ties, all orders are counted instead of trusting the normal distribution. */
+/** Up to here all orders are counted instead of trusting the normal distribution. */
 const EXACT_UP_TO = 10;
 
 /**
  * Mann–Kendall test for a rise or fall that need not be a straight line.
  *
  * S = Σ sgn(yⱼ − yᵢ) over all pairs i < j; Var S = [n(n − 1)(2n + 5) − Σ t(t − 1)(2t + 5)] / 18 with
- * ties of t readings. Up to 10 readings without ties the probability is exact. Cost n·log n.
+ * ties of t readings. Up to 10 readings the probability is exact, ties or not. Cost n·log n.
  *
  * @param values readings in order of time, at least 4
  * @returns S, its variance, the probability and tau
@@ -48,8 +48,10 @@ export function mannKendall(values: readonly number[]): MannKendall {
   const tieCorrection = ties.reduce((sum, t) => sum + t * (t - 1) * (2 * t + 5), 0);
   const varianceOfS = (n * (n - 1) * (2 * n + 5) - tieCorrection) / 18;
   const z = s === 0 ? 0 : (s - Math.sign(s)) / Math.sqrt(varianceOfS);
-  const exact = n <= EXACT_UP_TO && tiedPairs === 0;
-  const pValue = exact ? Math.min(1, 2 * exactTail(n, Math.abs(s))) : 2 * normalCdf(-Math.abs(z));
+  const exact = n <= EXACT_UP_TO;
+  const pValue = exact
+    ? Math.min(1, 2 * exactTail(n, ties, Math.abs(s)))
+    : 2 * normalCdf(-Math.abs(z));
   const tau = tiedPairs === pairs ? 0 : s / Math.sqrt(pairs * (pairs - tiedPairs));
   return { s, varianceOfS, z, pValue, method: exact ? "exact" : "normal", tau };
 }
@@ -89,19 +91,33 @@ function inversions(values: readonly number[]): number {
   return count;
 }
 
-/** P(S ≥ s) over all orders of n different readings, by counting inversions. */
-function exactTail(n: number, s: number): number {
+/**
+ * P(S ≥ s) over all orders of n readings with these ties, by counting inversions. Of n different
+ * readings Π(1 + q + … + q^(k − 1)) counts them, k = 2 … n; a group of t equal ones divides by its own.
+ */
+function exactTail(n: number, ties: readonly number[], s: number): number {
   let counts = [1];
-  for (let k = 2; k <= n; k++) {
-    const next = new Array<number>(counts.length + k - 1).fill(0);
-    counts.forEach((count, i) => {
-      for (let j = 0; j < k; j++) next[i + j] = (next[i + j] ?? 0) + count;
-    });
-    counts = next;
-  }
+  for (let k = 2; k <= n; k++) counts = timesOnes(counts, k);
+  for (const t of ties) for (let k = 2; k <= t; k++) counts = byOnes(counts, k);
   const total = counts.reduce((sum, count) => sum + count, 0);
-  const pairs = (n * (n - 1)) / 2;
-  // S = pairs − 2·inversions.
-  const mostInversions = Math.floor((pairs - s) / 2);
+  // S = (pairs that differ) − 2·inversions, and the last count is of the most inversions.
+  const mostInversions = Math.floor((counts.length - 1 - s) / 2);
   return counts.slice(0, mostInversions + 1).reduce((sum, count) => sum + count, 0) / total;
+}
+
+/** Coefficients of a polynomial times 1 + q + … + q^(k − 1). */
+function timesOnes(counts: readonly number[], k: number): number[] {
+  return Array.from({ length: counts.length + k - 1 }, (_, i) => {
+    return counts.slice(Math.max(0, i - k + 1), i + 1).reduce((sum, count) => sum + count, 0);
+  });
+}
+
+/** The same divided, where it divides without a rest. */
+function byOnes(counts: readonly number[], k: number): number[] {
+  const quotient: number[] = [];
+  for (let i = 0; i <= counts.length - k; i++) {
+    const carried = quotient.slice(Math.max(0, i - k + 1)).reduce((sum, each) => sum + each, 0);
+    quotient.push((counts[i] ?? 0) - carried);
+  }
+  return quotient;
 }

@@ -28,8 +28,9 @@ export interface TrendOutlook {
  * @param options `limits` that matter; `significance` of the test, 0.001 to 0.5, default 0.05;
  *   `confidence` of the intervals, default 0.95; `timeUnit` of `times` as the sentence names it,
  *   default "a day"
- * @returns finding, slopes and crossings ahead of the last reading
- * @throws InputError if times are not in order or there are too few readings
+ * @returns finding, slopes and crossings ahead of the last reading; `warnings` where neighbouring
+ *   readings resemble each other, or a stray strip pulls the line
+ * @throws InputError if times are not in order, there are too few readings or a limit is not finite
  *
  * @example
  * const days = [0, 1, 2, 3, 4, 5, 6, 7];
@@ -58,12 +59,15 @@ export function trendOutlook(
   const line = linearTrend(times, values, confidence);
   const robust = theilSen(times, values, confidence);
   const test = mannKendall(values);
+  const limits = (options.limits ?? []).map((limit, i) => {
+    return requireNumber(where, `limits[${i}]`, limit);
+  });
   const last = times.at(-1) ?? 0;
   const trending = test.pValue <= significance && robust.slope !== 0;
   const finding = trending ? (robust.slope > 0 ? "rising" : "falling") : "no trend to speak of";
   const ahead = (crossing: LimitCrossing) => crossing.time !== undefined && crossing.time > last;
   const crossings = trending
-    ? (options.limits ?? [])
+    ? limits
         .map((limit) => ({ limit, ...limitCrossing(line, limit) }))
         .filter(ahead)
         .sort((a, b) => (a.time ?? 0) - (b.time ?? 0))
@@ -78,9 +82,29 @@ export function trendOutlook(
     theilSen: robust,
     leastSquares: line,
     crossings,
-    warnings:
-      Math.sign(line.slope) === Math.sign(robust.slope) || !trending
+    warnings: [
+      ...(Math.sign(line.slope) === Math.sign(robust.slope) || !trending
         ? []
-        : ["Least squares and Theil–Sen disagree about the direction: look for stray strips."],
+        : ["Least squares and Theil–Sen disagree about the direction: look for stray strips."]),
+      ...memoryAbout(line, times, values),
+    ],
   };
+}
+
+/** Above what the correlation of neighbours may be by chance (one-sided, 5 %), a warning. */
+function memoryAbout(
+  line: LinearTrend,
+  times: readonly number[],
+  values: readonly number[],
+): string[] {
+  const rest = values.map((v, i) => v - line.intercept - line.slope * (times[i] ?? 0));
+  const squares = rest.reduce((sum, r) => sum + r * r, 0);
+  const products = rest.slice(1).reduce((sum, r, i) => sum + r * (rest[i] ?? 0), 0);
+  // What a straight line leaves over is rounding, and has no memory worth a word.
+  if (line.residualSd <= 1e-9 * Math.max(...values.map(Math.abs))) return [];
+  const memory = products / squares;
+  if (memory <= 1.645 / Math.sqrt(values.length)) return [];
+  return [
+    `Neighbouring readings resemble each other about the line (correlation ${memory.toFixed(2)}): a trend is then found too readily, and the intervals are too narrow.`,
+  ];
 }

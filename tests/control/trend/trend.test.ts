@@ -20,7 +20,34 @@ function sByDefinition(y: readonly number[]): number {
   }, 0);
 }
 
+/** Every order of the readings. */
+function orders(y: readonly number[]): readonly (readonly number[])[] {
+  if (y.length < 2) return [y];
+  return y.flatMap((first, i) => {
+    return orders([...y.slice(0, i), ...y.slice(i + 1)]).map((rest) => [first, ...rest]);
+  });
+}
+
+/** Share of simulated cases may lie this many binomial standard errors from what it should be. */
+const BINOMIAL_ERRORS = 4;
+const errorOf = (share: number, cases: number) => Math.sqrt((share * (1 - share)) / cases);
+
 describe("mannKendall", () => {
+  it("gives few readings with ties the share of all their orders that are as extreme", () => {
+    const tied = [
+      [0, 0, 1, 2, 2],
+      [3, 1, 1, 1, 2, 0],
+      [0, -1, -1, -2, -2, -3],
+      [5, 5, 5, 5, 6],
+    ];
+    for (const y of tied) {
+      const found = mannKendall(y);
+      const all = orders(y).map((order) => Math.abs(sByDefinition(order)));
+      const asExtreme = all.filter((s) => s >= Math.abs(found.s)).length;
+      expect(found.method).toBe("exact");
+      expect(found.pValue).toBeCloseTo(Math.min(1, asExtreme / all.length), 12);
+    }
+  });
   it("counts S as the definition does, ties included", () => {
     fc.assert(fc.property(readings, (y) => mannKendall(y).s === sByDefinition(y)));
   });
@@ -114,6 +141,43 @@ describe("changePoint", () => {
     expect(early).toBeLessThanOrEqual(25);
     expect(late).toBeGreaterThanOrEqual(25);
   });
+  it("holds the true moment in its interval at least as often as it says, early or late", () => {
+    const { normal } = seededRandom(12);
+    const series = 400;
+    for (const [at, step] of [
+      [20, 1.5],
+      [8, 2],
+      [30, 2],
+    ] as const) {
+      let held = 0;
+      for (let k = 0; k < series; k++) {
+        const values = Array.from({ length: 40 }, (_, i) => (i < at ? 0 : step) + normal());
+        const { firstAfter, firstAfterInterval } = changePoint(values, { draws: 200 });
+        const [early, late] = firstAfterInterval;
+        expect(early).toBeLessThanOrEqual(firstAfter);
+        expect(late).toBeGreaterThanOrEqual(firstAfter);
+        if (early <= at && at <= late) held++;
+      }
+      expect(held / series).toBeGreaterThan(0.95 - BINOMIAL_ERRORS * errorOf(0.95, series));
+    }
+  });
+  it("finds no moment in equal readings: no confidence, and any may be the first after", () => {
+    expect(changePoint(Array<number>(12).fill(0.1))).toMatchObject({
+      confidence: 0,
+      pValue: 1,
+      firstAfterInterval: [1, 11],
+    });
+  });
+  it("names one moment only where two levels leave nothing over", () => {
+    expect(changePoint([1, 1, 1, 1, 1, 5, 5, 5, 5]).firstAfterInterval).toEqual([5, 5]);
+  });
+  it("does not care about the unit or the level of the readings", () => {
+    const values = [0.2, 0.1, 0.3, 0.2, 0.2, 0.5, 0.6, 0.4, 0.5, 0.6];
+    const moved = values.map((v) => 40 + 8 * v);
+    const [plain, other] = [changePoint(values), changePoint(moved)];
+    expect(other.firstAfterInterval).toEqual(plain.firstAfterInterval);
+    expect(other.confidence).toBe(plain.confidence);
+  });
   it("is not sure where there is none, as often as it says", () => {
     const { normal } = seededRandom(6);
     let sure = 0;
@@ -157,6 +221,46 @@ describe("trendOutlook", () => {
     const [low, high] = outlook.crossings[0]?.interval ?? [0, 0];
     expect(low).toBeLessThan(20);
     expect(high).toBeGreaterThan(20);
+  });
+  it("holds the true day in its interval as often as it says, readings being independent", () => {
+    const { normal } = seededRandom(3);
+    const [series, slope] = [600, 0.004];
+    let held = 0;
+    for (let k = 0; k < series; k++) {
+      const values = days.map((t) => slope * t + 0.01 * normal());
+      const [crossing] = trendOutlook(days, values, { limits: [0.12] }).crossings;
+      const [low, high] = crossing?.interval ?? [0, 0];
+      if (low <= 0.12 / slope && 0.12 / slope <= high) held++;
+    }
+    const off = Math.abs(held / series - 0.95);
+    expect(off).toBeLessThan(BINOMIAL_ERRORS * errorOf(0.95, series));
+  });
+  it("warns where neighbouring readings resemble each other, and hardly ever where they do not", () => {
+    const { normal } = seededRandom(8);
+    const times = Array.from({ length: 40 }, (_, i) => i);
+    const warned = (phi: number) => {
+      let found = 0;
+      for (let k = 0; k < 200; k++) {
+        let noise = normal();
+        const values = times.map((t) => {
+          noise = phi * noise + Math.sqrt(1 - phi ** 2) * normal();
+          return 0.02 * t + noise;
+        });
+        const { warnings } = trendOutlook(times, values);
+        if (warnings.some((words) => words.includes("resemble each other"))) found++;
+      }
+      return found / 200;
+    };
+    expect(warned(0)).toBeLessThan(0.05 + BINOMIAL_ERRORS * errorOf(0.05, 200));
+    expect(warned(0.7)).toBeGreaterThan(0.9);
+    const straight = times.map((t) => 0.1 * t);
+    expect(trendOutlook(times, straight).warnings).toEqual([]);
+  });
+  it("refuses a limit that is no number, trend or not", () => {
+    const level = days.map((t) => t % 2);
+    expect(() => trendOutlook(days, level, { limits: [0.08, Number.NaN] })).toThrow(
+      "limits[1] is NaN",
+    );
   });
   it("says that there is no trend to speak of, and then forecasts nothing", () => {
     const outlook = trendOutlook(
