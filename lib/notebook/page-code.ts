@@ -14,11 +14,18 @@ const ALSO_CALLED: Readonly<Record<string, string>> = {
 };
 const PREFIX = "--code-";
 
+let shared: Promise<CodePainter> | undefined;
+
 /**
- * A painter of code. Tokens get classes and not colours, so that the style sheet of the page
- * decides on screen and on paper.
+ * A painter of code, the same for all pages of a process. Tokens get classes and not colours, so
+ * that the style sheet of the page decides on screen and on paper.
  */
-export async function codePainter(): Promise<CodePainter> {
+export function codePainter(): Promise<CodePainter> {
+  shared ??= newPainter();
+  return shared;
+}
+
+async function newPainter(): Promise<CodePainter> {
   const core = await optionalPackage("shiki", () => import("shiki/core"));
   const { createJavaScriptRegexEngine } = await import("shiki/engine/javascript");
   const { bundledLanguages } = await import("shiki/langs");
