@@ -18,9 +18,9 @@ import {
   coefficientSpreadFigure,
   contrastTimeFigure,
   driftFigure,
-  figureWidth,
 } from "wetside/figures";
 import { drawn, marksOf } from "./drawn.ts";
+import { holdFigureLaws } from "./figure-laws.ts";
 
 const fits = publishedTimeTables.map(({ developer, film, format, rows, roundingMin }) => ({
   name: `${developer}, ${film}, ${format}`,
@@ -40,7 +40,7 @@ const planOf = (course: typeof cooling | typeof log) =>
 const curve = contrastCurveFromFit(fitContrastTime({ rows: contrastExample.rows }));
 const developments = developmentForRange({ curve, normalTimeMin: 9 });
 
-const figures = {
+const figures = holdFigureLaws(() => ({
   "Arrhenius plot of six tables": arrheniusFigure(fits),
   "Arrhenius plot of one table": arrheniusFigure(fits.slice(0, 1)),
   "cooling developer": planOf(cooling),
@@ -63,23 +63,7 @@ const figures = {
     atTemperatureC: 20,
     model: rateModelFromFit(fits[2]?.fit ?? fitTimeTemperature({ rows: [] })),
   }),
-};
-
-describe("the figures of time and temperature", () => {
-  for (const [name, figure] of Object.entries(figures)) {
-    it(`draw without a warning and fit a page (${name})`, async () => {
-      const { warnings, width } = await drawn({
-        ...figure,
-        specification: structuredClone(figure.specification),
-      });
-      expect(warnings).toEqual([]);
-      expect(width).toBeLessThanOrEqual(figureWidth.total);
-    });
-    it(`are the same bytes twice and safe for JSON (${name})`, () => {
-      expect(JSON.parse(JSON.stringify(figure))).toEqual(figure);
-    });
-  }
-});
+}));
 
 describe("arrheniusFigure", () => {
   it("names every table with coefficient, interval and largest residual", () => {

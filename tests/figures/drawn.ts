@@ -11,7 +11,8 @@ export async function drawn(figure: VegaLiteFigure) {
   };
   const quiet = () => logger;
   const logger = { level: quiet, info: quiet, debug: quiet, warn: note, error: note };
-  const asked = figure.specification as unknown as Parameters<typeof compile>[0];
+  // A copy, for drawing marks the data of what it draws.
+  const asked = structuredClone(figure.specification) as unknown as Parameters<typeof compile>[0];
   const { spec } = compile(asked, { logger: logger as never });
   const view = new vega.View(vega.parse(spec), { renderer: "none", logger: logger as never });
   const svg = await view.toSVG();

@@ -1,7 +1,6 @@
 import { describe, expect, it } from "vitest";
 import {
   deliveredRateFigure,
-  figureWidth,
   silverFigure,
   tankExplorer,
   tankLogFigure,
@@ -14,7 +13,7 @@ import {
   tankOverDays,
 } from "wetside/replenishment";
 import { developer, unevenDays } from "../replenishment/tank/example-tank.ts";
-import { drawn } from "./drawn.ts";
+import { holdFigureLaws } from "./figure-laws.ts";
 
 const days = unevenDays(90);
 const log = tankOverDays(developer, days);
@@ -43,7 +42,7 @@ const wash = {
   flow: "counter-current",
 } as const;
 
-const figures = {
+const figures = holdFigureLaws(() => ({
   "one tank": tankLogFigure([{ name: "as set", log }], {
     title: "A developer",
     aims: { bromide: 1.2 },
@@ -64,23 +63,7 @@ const figures = {
     { title: "Silver in the fixer", limitGPerL: 5 },
   ),
   wash: washStagesFigure(wash, { title: "Water and what it leaves" }),
-};
-
-describe("the figures of replenishment", () => {
-  for (const [name, figure] of Object.entries(figures)) {
-    it(`draw without a warning and fit a page (${name})`, async () => {
-      const { warnings, width } = await drawn({
-        ...figure,
-        specification: structuredClone(figure.specification),
-      });
-      expect(warnings).toEqual([]);
-      expect(width).toBeLessThanOrEqual(figureWidth.total);
-    });
-    it(`are the same bytes twice and safe for JSON (${name})`, () => {
-      expect(JSON.parse(JSON.stringify(figure))).toEqual(figure);
-    });
-  }
-});
+}));
 
 describe("tankLogFigure", () => {
   it("names every run with the ends of its curves", () => {
