@@ -1,6 +1,7 @@
 import { InputError, requireNumber } from "../../input/index.ts";
 import { basePositions, excludedPositions, noBase } from "../charts/base-positions.ts";
 import type { BasePeriod } from "../charts/chart-choices.ts";
+import { readingDecimals } from "../strips/reading-decimals.ts";
 import type { StripHistory } from "../strips/strip-history.ts";
 import { type FaultComponent, limitHalfWidth } from "./fault-component.ts";
 import { type StripCovariance, stripCovariance } from "./strip-covariance.ts";
@@ -43,14 +44,15 @@ export interface FaultEvidenceInput extends StripHistory {
  * Gathers what fault finding looks at from strips: deviations of the last strips from the base
  * period's mean in every parameter and colour, and the covariance of strips in the base period.
  *
- * Colour spread follows from the others and is left out. A patch that the latest strip lacks is left
+ * No reading is taken to be surer than its rounding, to a hundredth or a thousandth as the strips are
+ * read. Colour spread follows from the others and is left out. A patch that the latest strip lacks is left
  * out altogether; an earlier strip that lacks another is left out of the window.
  *
  * @param input strips with batches and specification (as `seriesOfStrips`), the base period (at least
  * 5 strips, 20 wanted), how many of the last strips to look at (1 to 60, default 24)
  * @returns deviations and noise in density, JSON-safe
- * @throws InputError for a base period with too few whole strips, no strip outside it, a reading that
- * never varies, and as `seriesOfStrips`
+ * @throws InputError for a base period with too few whole strips, no strip outside it, and as
+ * `seriesOfStrips`
  *
  * @example
  * const grey = (d: number) => ({ red: d, green: d, blue: d });
@@ -94,7 +96,9 @@ export function faultEvidence(input: FaultEvidenceInput): FaultEvidence {
   const base = vectors
     .filter((row, i) => i >= first && i <= lastBase && !excluded.has(i) && whole(row))
     .map(take);
-  const noise: StripCovariance = baseNoise(where, base);
+  const resolution = 10 ** -readingDecimals(input.strips, calendar.rows);
+  const noise: StripCovariance = baseNoise(where, base, resolution);
+  const constant = kept.filter((_, k) => base.every((row) => row[k] === base[0]?.[k]));
   const window = vectors
     .map((row, i) => ({ row, at: takenAt[i] ?? "" }))
     .slice(Math.max(lastBase + 1, vectors.length - last));
@@ -119,6 +123,11 @@ export function faultEvidence(input: FaultEvidenceInput): FaultEvidence {
     ],
     warnings: [
       ...noise.warnings,
+      ...(constant.length > 0
+        ? [
+            `never varied in the base period, so that its noise is taken as that of reading to ${resolution}: ${constant.map((j) => keys[j]?.words).join("; ")}`,
+          ]
+        : []),
       ...(missing.length > 0
         ? [`not read on the latest strip, left out: ${missing.join("; ")}`]
         : []),
@@ -129,10 +138,14 @@ export function faultEvidence(input: FaultEvidenceInput): FaultEvidence {
   };
 }
 
-function baseNoise(where: string, base: readonly (readonly number[])[]): StripCovariance {
+function baseNoise(
+  where: string,
+  base: readonly (readonly number[])[],
+  resolution: number,
+): StripCovariance {
   if (base.length < 5) {
     const advice = "write a base period with at least 5 whole strips, 20 if there are so many";
     throw new InputError(where, "strips in the base period", base.length, advice);
   }
-  return stripCovariance(base);
+  return stripCovariance(base, { resolution });
 }

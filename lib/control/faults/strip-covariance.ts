@@ -19,24 +19,34 @@ export interface StripCovariance {
  *
  * Sample covariance S shrunk towards its diagonal D: `Σ = (1 − w)·S + w·D` with
  * `w = Σ Var(s_ij) / Σ s_ij²` over i ≠ j, bounded to [0, 1]: few strips are trusted less. The result
- * can always be inverted.
+ * can always be inverted. No variance is taken below that of rounding, `resolution²/12`.
  *
  * @param strips deviations in density, one row for each strip in the order of time, at least 5 rows
  * of equal length; 20 or more are wanted
+ * @param options `resolution`: the step to which densities were read, 0 (default) to 0.1
  * @returns covariance in density², the mean, the weight w and the lag-1 correlation
- * @throws InputError for too few strips, rows of different length, or a reading that never varies
+ * @throws InputError for too few strips, rows of different length, or, where no resolution is given, a
+ * reading that never varies
  *
  * @example
  * const rows = [[0.01, 0], [0, 0.01], [-0.01, 0], [0, -0.01], [0.01, 0.01], [-0.01, -0.01]];
  * stripCovariance(rows).covariance[0]?.[0] // => 0.00008
  *
  * Source: J. Schäfer and K. Strimmer, Statistical Applications in Genetics and Molecular Biology 4
- * (2005) article 32, target D (from memory).
+ * (2005) article 32, target D (from memory); JCGM 100:2008, F.2.2.1 (rounding).
  */
-export function stripCovariance(strips: readonly (readonly number[])[]): StripCovariance {
+export function stripCovariance(
+  strips: readonly (readonly number[])[],
+  options: { readonly resolution?: number } = {},
+): StripCovariance {
   const where = "stripCovariance";
   const n = strips.length;
   requireNumber(where, "strips.length", n, { min: 5, whole: true });
+  const resolution = requireNumber(where, "resolution", options.resolution ?? 0, {
+    min: 0,
+    max: 0.1,
+    unit: "density",
+  });
   const p = strips[0]?.length ?? 0;
   strips.forEach((row, i) => {
     if (row.length !== p || p === 0) {
@@ -59,6 +69,7 @@ export function stripCovariance(strips: readonly (readonly number[])[]): StripCo
     .mmul(centred)
     .div(n - 1);
   for (let j = 0; j < p; j++) {
+    S.set(j, j, Math.max(S.get(j, j), resolution ** 2 / 12));
     if (S.get(j, j) > 1e-14) continue;
     const advice = "this reading never varies; read to three decimals or leave it out";
     throw new InputError(where, `variance of reading ${j}`, 0, advice);

@@ -83,7 +83,7 @@ function warnings(mean: number, sizes: readonly number[]): string[] {
   const small = sizes.filter((size) => size * mean < 5).length;
   return small > 0
     ? [
-        `On ${small} days fewer than 5 remakes are expected: the limits are rough; put days together.`,
+        `On ${small} ${small === 1 ? "day" : "days"} fewer than 5 remakes are expected: the limits are rough; put days together.`,
       ]
     : [];
 }

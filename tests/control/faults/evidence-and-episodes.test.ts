@@ -92,6 +92,21 @@ describe("faultEvidence", () => {
     expect(faultEvidence({ ...input, basePeriod: base }).warnings.join()).toContain("10 strips");
   });
 
+  it("takes a reading that never varied as surely as it was rounded, and names it", () => {
+    const hundredths = (d: number) => Math.round(100 * d) / 100;
+    const rounded = strips.map((one) => {
+      const patches = Object.entries(one.patches).map(([patch, { red, green, blue }]) => {
+        const d = { red: hundredths(red), green: hundredths(green), blue: hundredths(blue) };
+        return [patch, patch === "dMin" ? { ...d, red: 0.1 } : d];
+      });
+      return { ...one, patches: Object.fromEntries(patches) };
+    });
+    const evidence = faultEvidence(frozen({ ...input, strips: rounded }));
+    expect(evidence.noise[0]?.[0]).toBeCloseTo(0.01 ** 2 / 12, 12);
+    expect(evidence.warnings.join()).toMatch(/never varied .* reading to 0\.01: D-min, red$/);
+    expect(rankFaults(evidence).leading).toBe("under-active");
+  });
+
   it("takes no strips of another process", () => {
     expect(() => faultEvidence({ ...input, specification: colourNegativeProcess })).toThrow();
   });
@@ -123,6 +138,12 @@ describe("stripCovariance", () => {
   it("refuses a reading that never varies, too few strips, ragged rows", () => {
     const rows = Array.from({ length: 8 }, () => [normal(), 0.3]);
     expect(() => stripCovariance(rows)).toThrow(/never varies/);
+    expect(() => stripCovariance(rows, { resolution: Number.NaN })).toThrow(/resolution is NaN/);
+    const { covariance } = stripCovariance(rows, { resolution: 0.01 });
+    expect(covariance[1]?.[1]).toBeCloseTo(0.01 ** 2 / 12, 12);
+    expect(covariance[0]).toEqual(
+      stripCovariance(rows.map(([a]) => [a ?? 0])).covariance[0]?.concat(0),
+    );
     expect(() => stripCovariance(rows.slice(0, 3))).toThrow(/at least 5/);
     expect(() => stripCovariance([[1], [1, 2], [1], [1], [1]])).toThrow(/length/);
   });
