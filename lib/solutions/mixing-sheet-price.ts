@@ -1,4 +1,5 @@
 import { InputError, requireNumber, requireOneOf } from "../input/index.ts";
+import { chemicalInForm } from "./chemistry/find-chemical.ts";
 import type { MixingPrice, MixingPriceList, MixingSheet, MixingUnit } from "./mixing-sheet.ts";
 
 /** Size of each unit in its base: millilitres or grams. */
@@ -16,22 +17,23 @@ const SIZES: Readonly<Record<MixingUnit, { readonly base: "mL" | "g"; readonly s
  *
  * @param sheet any mixing sheet; it is not changed
  * @param list.currency a word or sign that is only repeated
- * @param list.prices what, price, and the amount and unit it buys
+ * @param list.prices what, price, and the amount and unit it buys; `what` as the steps are spelled, or
+ *   as for `chemicalInForm`: `"metol"` for the step `"metol, sulfate"`
  * @returns the same sheet with `cost`: total, per litre, lines, and what the list lacks (water is free)
- * @throws InputError for a negative price, an amount that is not positive, or a price per volume for
- *   something weighed
+ * @throws InputError for a list without prices, one thing priced twice, a negative price, an amount
+ *   that is not positive, or a price per volume for something weighed
  *
  * @example
  * const plain = { title: "t", volumeMl: 500, steps: [{ order: 1, what: "fixer", amount: 100, unit: "mL", note: "" }], cost: null, assumptions: [], warnings: [], cautions: [] }
  * priceMixingSheet(plain, { currency: "EUR", prices: [{ what: "fixer", price: 12, amount: 1, unit: "L" }] }).cost?.total // => 1.2
  */
 export function priceMixingSheet(sheet: MixingSheet, list: MixingPriceList): MixingSheet {
-  const prices = new Map(list.prices.map((price) => [plainName(price.what), checked(price)]));
+  const prices = pricesByName(list);
   const lines: { what: string; cost: number }[] = [];
   const unpriced: string[] = [];
   for (const step of sheet.steps) {
     if (isWater(step.what)) continue;
-    const price = prices.get(plainName(step.what));
+    const price = prices.get(plainName(step.what)) ?? prices.get(plainName(label(step.what)));
     if (price === undefined) {
       if (!unpriced.includes(step.what)) unpriced.push(step.what);
       continue;
@@ -55,6 +57,37 @@ function checked(price: MixingPrice): MixingPrice {
   requireNumber(where, `amount of ${price.what}`, price.amount, { above: 0 });
   requireOneOf(where, `unit of ${price.what}`, price.unit, ["mL", "L", "g", "kg"]);
   return price;
+}
+
+function pricesByName(list: MixingPriceList): ReadonlyMap<string, MixingPrice> {
+  const where = "priceMixingSheet";
+  const given: unknown = list?.prices;
+  if (!Array.isArray(given) || typeof list.currency !== "string") {
+    const advice = 'write { currency: "EUR", prices: [{ what, price, amount, unit }] }';
+    throw new InputError(where, "list", list, advice);
+  }
+  const prices = new Map<string, MixingPrice>();
+  for (const each of list.prices) {
+    if (typeof each?.what !== "string" || each.what.trim() === "") {
+      throw new InputError(where, "what", each?.what, "write the name of what the price is for");
+    }
+    const names = new Set([plainName(each.what), plainName(label(each.what))]);
+    if ([...names].some((name) => prices.has(name))) {
+      const advice = "priced twice; keep the line of the pack that is used";
+      throw new InputError(where, "prices", each.what, advice);
+    }
+    for (const name of names) prices.set(name, checked(each));
+  }
+  return prices;
+}
+
+/** "borax" becomes "borax, decahydrate", as the steps of a formula's sheet are spelled. */
+function label(what: string): string {
+  try {
+    return chemicalInForm(what).label;
+  } catch {
+    return what; // not a chemical of the registry: a kit's part, a concentrate
+  }
 }
 
 function plainName(what: string): string {

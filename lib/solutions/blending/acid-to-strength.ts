@@ -15,7 +15,7 @@ export interface AcidMix {
   readonly totalMl: number;
   /** What the volumes lose on mixing, mL; negative if they gain. */
   readonly contractionMl: number;
-  /** Small whole parts by volume closest to this mix, strong + weak: `"3+8"`. */
+  /** Small whole parts by volume closest to this mix, strong + weak: `"3+8"`, `"1+20"`. */
   readonly volumeRule: string;
   /** Per cent by mass that the volume rule makes. */
   readonly volumeRulePercent: number;
@@ -77,7 +77,7 @@ export function acidToStrength(wanted: {
   const volume = (massPercent: number, massG: number) =>
     massG / solutionDensity({ substance, massPercent, ...at }).densityGPerMl;
   const [strongMl, weakMl] = [volume(strong, strongG), volume(weak, weakG)];
-  const [a, b] = wholeParts(strongMl / weakMl);
+  const [a, b] = benchRule(strongMl / weakMl);
   const byRule = blendByMass({
     substance,
     portions: [
@@ -101,4 +101,10 @@ export function acidToStrength(wanted: {
     warnings: [...mixed.warnings, ...fractionWarnings([strong])],
     cautions: cautionsFor(strong > 50 ? [`glacial ${substance}`, substance] : [substance]),
   };
+}
+
+/** Small whole parts; one part to many where the strengths lie further apart than 1 + 12. */
+function benchRule(ratio: number): readonly [number, number] {
+  if (ratio > 12.5) return [Math.round(ratio), 1];
+  return ratio < 1 / 12.5 ? [1, Math.round(1 / ratio)] : wholeParts(ratio);
 }

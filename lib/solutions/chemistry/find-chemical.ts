@@ -14,6 +14,8 @@ export interface ChemicalInForm {
   readonly massFraction: number;
   /** Grams of the substance without its water, per gram of what is sold. */
   readonly anhydrousFraction: number;
+  /** False where the name leaves the form open and the first of the registry was taken. */
+  readonly formNamed: boolean;
 }
 
 /**
@@ -48,6 +50,7 @@ export function chemicalInForm(name: string, form?: string): ChemicalInForm {
     molarMassGPerMol: mass,
     massFraction,
     anhydrousFraction: massFraction * anhydrousFraction(found.formula),
+    formNamed: chemical.forms.length === 1 || wanted !== undefined,
   };
 }
 

@@ -1,3 +1,4 @@
+import { requireNumber } from "../../input/index.ts";
 import type { Ratio, RatioReading } from "../../units/index.ts";
 import { cautionsFor } from "../cautions/cautions-for.ts";
 import type { MixingSheet, MixingStep } from "../mixing-sheet.ts";
@@ -15,9 +16,9 @@ import type { Graduate } from "./graduate.ts";
  * @param wanted.names names of the concentrates, as on the bottles
  * @param wanted.vessels vessels at hand; without them the exact volumes stand on the sheet
  * @param wanted.substances what the concentrates contain, for the cautions; names are used too
- * @param wanted.temperatureC temperature of the water, for the note
+ * @param wanted.temperatureC temperature of the water, °C, 0 to 100, for the note
  * @returns a mixing sheet, not yet priced
- * @throws InputError as `dilute`
+ * @throws InputError as `dilute`, and for a temperature that water does not have
  *
  * @example
  * dilutionSheet({ title: "Film developer", ratio: "1+9", totalMl: 500 }).steps.map((step) => step.amount) // => [400, 50, 50]
@@ -35,6 +36,10 @@ export function dilutionSheet(
     readonly temperatureC?: number;
   } & RatioReading,
 ): MixingSheet {
+  if (wanted.temperatureC !== undefined) {
+    const liquid = { min: 0, max: 100, unit: "°C" };
+    requireNumber("dilutionSheet", "temperatureC", wanted.temperatureC, liquid);
+  }
   const plan = dilute(wanted);
   const measured =
     wanted.vessels === undefined

@@ -1,5 +1,4 @@
 import { requireNumber } from "../../input/index.ts";
-import { chemicalInForm } from "../chemistry/find-chemical.ts";
 import type { MixingPriceList, MixingSheet, MixingStep } from "../mixing-sheet.ts";
 import { priceMixingSheet } from "../mixing-sheet-price.ts";
 import type { BathFormula } from "./bath-formula.ts";
@@ -92,6 +91,9 @@ export function formulaMixingSheet(
     assumptions: [
       "each chemical is dissolved before the next goes in",
       "weights are for chemicals as pure as their label says",
+      ...batch.ingredients.flatMap(({ chemical, form, formNamed }) =>
+        formNamed ? [] : [`${chemical} taken as ${form}: the formula does not say which form`],
+      ),
       `formula: ${formula.source} (${formula.howObtained})`,
       ...formula.notes,
     ],
@@ -101,19 +103,7 @@ export function formulaMixingSheet(
     ],
     cautions: sheetCautions(batch),
   };
-  return options.prices === undefined ? sheet : priceMixingSheet(sheet, asLabelled(options.prices));
-}
-
-/** A price list whose names are those of the steps: "borax" becomes "borax, decahydrate". */
-function asLabelled({ currency, prices }: MixingPriceList): MixingPriceList {
-  const label = (what: string) => {
-    try {
-      return chemicalInForm(what).label;
-    } catch {
-      return what; // not a chemical of the registry; it may still be spelled as a step
-    }
-  };
-  return { currency, prices: prices.map((each) => ({ ...each, what: label(each.what) })) };
+  return options.prices === undefined ? sheet : priceMixingSheet(sheet, options.prices);
 }
 
 function pinch(each: BatchIngredient, batch: FormulaBatch): string {

@@ -119,6 +119,9 @@ function readLine(draft: Draft, line: string, number: number): void {
     else if (water === "" || water === "to start" || water === "to start with") {
       draft.startMl = value * ml;
       if (celsius !== undefined) draft.startC = Number(celsius.replace(",", "."));
+      if ((draft.startC ?? 0) > 100) {
+        draft.faults.push(`line ${number}: water boils at 100 °C; write 0 to 100 C`);
+      }
     } else draft.faults.push(`line ${number}: "${line}" is not understood; ${adviceForLine(line)}`);
     return;
   }

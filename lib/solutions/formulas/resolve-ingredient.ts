@@ -23,11 +23,26 @@ export function resolveIngredient(where: string, ingredient: FormulaIngredient):
   requireNumber(where, `amount of ${chemical}`, gPerL ?? mlPerL, bounds);
   const found =
     ownFormula === undefined ? chemicalInForm(chemical, form) : ownForm(chemical, ownFormula);
+  requireOneStrength(where, found, mlPerL);
   if (mlPerL !== undefined && found.form.densityGPerMl === undefined) {
     const advice = "its density is not in the registry; write it in grams, gPerL";
     throw new InputError(where, `amount of ${chemical}`, `${mlPerL} mL/L`, advice);
   }
   return found;
+}
+
+/** Glacial or 28 %: where a bottle's strength is left open, nothing may be guessed. */
+export function requireOneStrength(
+  where: string,
+  found: ChemicalInForm,
+  mlPerL: number | undefined,
+): void {
+  const { chemical, formNamed } = found;
+  const liquids = chemical.forms.filter((form) => form.densityGPerMl !== undefined);
+  const open = mlPerL === undefined ? liquids.length === chemical.forms.length : liquids.length > 0;
+  if (formNamed || !open) return;
+  const names = liquids.map(({ id }) => `"${chemical.name} ${id}"`).join(" or ");
+  throw new InputError(where, `strength of ${chemical.name}`, undefined, `write ${names}`);
 }
 
 /** Another hydrate of a chemical of the registry, or else a chemical that the registry lacks. */
@@ -64,5 +79,6 @@ function ownChemical(name: string, formula: string): ChemicalInForm {
     molarMassGPerMol,
     massFraction: 1,
     anhydrousFraction: anhydrousFraction(formula),
+    formNamed: true,
   };
 }

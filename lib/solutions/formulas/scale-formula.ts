@@ -9,6 +9,8 @@ export interface BatchIngredient {
   readonly what: string;
   readonly chemical: string;
   readonly form: string;
+  /** False where the formula leaves the form open and the first of the registry was taken. */
+  readonly formNamed: boolean;
   readonly amount: number;
   readonly unit: "g" | "mL";
   /** Mass of what is weighed or poured, g. */
@@ -67,6 +69,7 @@ export function scaleFormula(formula: BathFormula, volumeMl: number): FormulaBat
       what: label,
       chemical: chemical.name,
       form: form.id,
+      formNamed: found.formNamed,
       amount,
       unit,
       massG,

@@ -1,6 +1,7 @@
 import { InputError, requireNumber } from "../../input/index.ts";
 import { cautionsFor } from "../cautions/cautions-for.ts";
 import { type ChemicalInForm, chemicalInForm } from "../chemistry/find-chemical.ts";
+import { requireOneStrength } from "./resolve-ingredient.ts";
 import { substitutionAdvice, substitutionWarnings } from "./substitution-warnings.ts";
 
 /** How much of one chemical does the work of another. */
@@ -28,7 +29,8 @@ export interface Substitution {
  * @param to chemical at hand, of the same active ion: `"borax pentahydrate"`, `"potassium carbonate"`
  * @param amount of the first, at least 0: g, or mL if it is a liquid of the registry
  * @returns the amount of the second in g (mL for a liquid), the factor by mass, and what to mind
- * @throws InputError for a chemical that is unknown or not of the same active ion
+ * @throws InputError for a chemical that is unknown, not of the same active ion, or a liquid of which the
+ *   name leaves the strength open
  *
  * @example
  * substituteChemical("sodium sulfite", "sodium sulfite heptahydrate", 100).amount // => 200.0543
@@ -39,6 +41,8 @@ export function substituteChemical(from: string, to: string, amount: number): Su
   const where = "substituteChemical";
   const first = chemicalInForm(from);
   const second = chemicalInForm(to);
+  requireOneStrength(where, first, undefined);
+  requireOneStrength(where, second, undefined);
   const given = requireNumber(where, "amount", amount, { min: 0 });
   const [ion, otherIon] = [first.chemical.active?.ion, second.chemical.active?.ion];
   if (first.chemical !== second.chemical && (ion === undefined || ion !== otherIon)) {

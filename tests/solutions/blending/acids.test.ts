@@ -173,6 +173,16 @@ describe("acidToStrength", () => {
     expect(acidToStrength(wanted).volumeRule).toBe("3+8");
     expect(acidToStrength(wanted).volumeRulePercent).toBeCloseTo(28.1, 1);
   });
+  it("writes one part to many where small whole parts would be far off", () => {
+    const given = { substance: "acetic acid", totalMl: 1000 };
+    const stop = acidToStrength({ ...given, strongPercent: 28, targetPercent: 1.4 });
+    expect(stop.volumeRule).toBe("1+20");
+    expect(stop.volumeRulePercent).toBeCloseTo(1.4, 1);
+    for (const targetPercent of [0.01, 0.5, 3, 27, 27.99]) {
+      const mix = acidToStrength({ ...given, strongPercent: 28, targetPercent });
+      expect(Math.abs(mix.volumeRulePercent / targetPercent - 1)).toBeLessThan(0.05);
+    }
+  });
   it("blends with a weaker acid as well as with water", () => {
     const mix = acidToStrength({ ...wanted, weakPercent: 5 });
     const acidG = mix.strongG * 0.995 + mix.weakG * 0.05;

@@ -51,9 +51,33 @@ describe("shelfForecast", () => {
   it("says when the shelf does not reach for today", () => {
     expect(shelfForecast({ ...day, shelf, from: "2026-03-02" })[1]?.enoughToday).toBe(false);
   });
-  it("counts a part that is not on the shelf as none", () => {
+  it("orders now what does not reach for today, however slow the week", () => {
+    const slow = { ...day, areaM2ByWeekday: [0.1, 0, 0, 0, 0, 0, 0], leadDays: 0 };
+    const b = shelfForecast({ ...slow, shelf, from: "2026-03-02" })[1];
+    expect(b?.daysLeft).toBeGreaterThan(30);
+    expect(b).toMatchObject({ orderNow: true, warnings: ["does not reach for today's mixes"] });
+  });
+  it("counts a part that is not on the shelf as none, says so, and asks about a near name", () => {
     const [a] = shelfForecast({ ...day, shelf: [], from: "2026-03-02" });
     expect(a).toMatchObject({ shelfL: 0, daysLeft: 0, orderNow: true });
+    expect(a?.warnings[0]).toBe("not counted on the shelf, taken as none");
+    const kit = { name: "developer", rateMlPerM2: 600, parts: [{ what: "part A", mlPerL: 100 }] };
+    const typed = [{ what: "Part A.", onShelfMl: 3000 }];
+    const [row] = shelfForecast({ ...day, kits: [kit], shelf: typed, from: "2026-03-02" });
+    expect(row?.warnings[0]).toContain('is "Part A." the same?');
+  });
+  it("adds up what two kits take of one bottle", () => {
+    const shared = kits.map((kit) => ({ ...kit, parts: [{ what: "C", mlPerL: 100 }] }));
+    const bottle = [{ what: "C", onShelfMl: 6000 }];
+    const rows = shelfForecast({ ...day, kits: shared, shelf: bottle, from: "2026-03-02" });
+    expect(rows).toHaveLength(1);
+    // 25 L of developer and 20 L of fixer today, 100 mL in each litre; 10 L fill a tank.
+    expect(rows[0]).toMatchObject({ todayL: 4.5, onShelfMl: 5000, enoughToday: true });
+    expect(rows[0]?.usePerWeekMl).toBeCloseTo(25 * 1400 * 0.1, 9);
+  });
+  it("refuses a bottle counted twice", () => {
+    const twice = [...shelf, { what: "A", onShelfMl: 1 }];
+    expect(() => shelfForecast({ ...day, shelf: twice, from: "2026-03-02" })).toThrow("once");
   });
   it("refuses a kit without its mix, a negative bottle and a day that does not exist", () => {
     const from = "2026-03-02";

@@ -34,6 +34,10 @@ describe("cautionsFor", () => {
     expect(text("acetic acid 28 %")).toContain("acid into water");
     expect(text("acetic acid 28 %")).not.toContain("throw acid out");
   });
+  it("keeps hydroxide out of aluminium and zinc, and says what hydroxylamine does", () => {
+    expect(text("caustic soda")).toContain("hydrogen free");
+    expect(text("hydroxylamine sulfate")).toContain("cancer");
+  });
   it("says each sentence once", () => {
     const all = cautionsFor(["sodium hydroxide", "potassium hydroxide", "sodium-hydroxide"]);
     expect(new Set(all).size).toBe(all.length);
@@ -66,6 +70,14 @@ describe("mustNotMeet", () => {
     [["household bleach", "acetone"], "chloroform"],
     [["Javel water", "hydrogen peroxide"], "bursts"],
     [["phosphoric acid", "sodium thiosulfate"], "sulfur dioxide"],
+    [["rapid fixer", "household bleach"], "chloramines"],
+    [["selenium toner", "household bleach"], "chloramines"],
+    [["sepia toner", "stop bath"], "hydrogen sulfide"],
+    [["potassium permanganate", "glycerol"], "flame"],
+    [["hydrogen peroxide", "acetone"], "explosive"],
+    [["hydrogen peroxide", "acetic acid 28 %"], "peracids"],
+    [["hydroxylamine sulfate", "ammonium persulfate"], "explosion"],
+    [["gold chloride", "ammonia solution"], "fulminating"],
   ])("warns of %j", (names, danger) => {
     const found = mustNotMeet(names).map(({ caution }) => caution);
     expect(found.join("\n")).toContain(danger);

@@ -1,7 +1,10 @@
 import { describe, expect, it } from "vitest";
 import {
+  bathFormula,
   dilutionSheet,
+  formulaMixingSheet,
   kitSheet,
+  type MixingPriceList,
   type MixingSheet,
   mixingSheetText,
   priceMixingSheet,
@@ -37,6 +40,12 @@ describe("dilutionSheet", () => {
     expect(sheet.steps[1]).toMatchObject({ amount: 15.6 });
     expect(sheet.steps[1]?.note).toContain("25 mL measuring cylinder, class B, rounding makes it");
     expect(sheet.volumeMl).toBeCloseTo(sum(sheet), 9);
+  });
+  it("refuses water that is no water: ice, steam, not a number", () => {
+    for (const temperatureC of [-1, 101, Number.NaN]) {
+      const wanted = { title: "t", ratio: "1+9", totalMl: 500, temperatureC };
+      expect(() => dilutionSheet(wanted)).toThrow("temperatureC");
+    }
   });
   it("carries the cautions of what it pours", () => {
     const sheet = dilutionSheet({
@@ -105,6 +114,31 @@ describe("priceMixingSheet", () => {
     expect(wrong({ price: -1 })).toThrow("price of a");
     expect(wrong({ amount: 0 })).toThrow("amount of a");
     expect(wrong({ unit: "gal" })).toThrow('"mL"');
+  });
+  it("finds a chemical by any of its names, on any sheet", () => {
+    const batch = { volumeMl: 1000 };
+    const plain = formulaMixingSheet(bathFormula("metol-sulfite-developer"), batch);
+    const prices = [{ what: "Metol", price: 2, amount: 10, unit: "g" } as const];
+    expect(priceMixingSheet(plain, { currency: "EUR", prices }).cost).toMatchObject({
+      total: 1.5,
+      unpriced: ["sodium sulfite, anhydrous"],
+    });
+  });
+  it("does not take the price of one strength for another", () => {
+    const stop = formulaMixingSheet(bathFormula("acetic-stop-bath"), { volumeMl: 1000 });
+    const prices = [{ what: "glacial acetic acid", price: 9, amount: 1, unit: "L" } as const];
+    const { cost } = priceMixingSheet(stop, { currency: "EUR", prices });
+    expect(cost?.unpriced).toEqual(["acetic acid, 28 %"]);
+  });
+  it("refuses one thing priced twice, and what is not a price list", () => {
+    const twice = [price, { ...price, what: "A" }];
+    expect(() => priceMixingSheet(sheet, { currency: "EUR", prices: twice })).toThrow("twice");
+    for (const odd of [null, {}, { currency: "EUR" }, { currency: 1, prices: [] }]) {
+      const list = odd as unknown as MixingPriceList;
+      expect(() => priceMixingSheet(sheet, list)).toThrow('currency: "EUR"');
+    }
+    const nameless = [{ ...price, what: "" }];
+    expect(() => priceMixingSheet(sheet, { currency: "EUR", prices: nameless })).toThrow("name");
   });
 });
 

@@ -21,6 +21,33 @@ note: made up for a test
 water to 500 mL
 `;
 
+describe("a formula that leaves something open", () => {
+  const sheet = (text: string) => formulaMixingSheet(parseBathFormula(text), { volumeMl: 1000 });
+
+  it("is refused where the strength of an acid is open: glacial is 3.6 times 28 %", () => {
+    for (const line of ["acetic acid 48 mL", "acetic acid 13 g"]) {
+      const read = () => parseBathFormula(`${line}\nwater to 1 L`);
+      expect(read).toThrow(
+        'line 1: strength of acetic acid is missing; write "acetic acid glacial"',
+      );
+    }
+    const liquid = () => parseBathFormula("ammonium thiosulfate 200 mL\nwater to 1 L");
+    expect(liquid).toThrow('write "ammonium thiosulfate 60 % solution"');
+    expect(sheet("glacial acetic acid 13 mL\nwater to 1 L").steps[1]?.amount).toBe(13);
+  });
+
+  it("says which hydrate was taken, and nothing where the formula does", () => {
+    const { assumptions } = sheet("sodium carbonate 80 g\nborax pentahydrate 2 g\nwater to 1 L");
+    expect(assumptions.join()).toContain("sodium carbonate taken as anhydrous");
+    expect(assumptions.join()).not.toContain("borax taken");
+  });
+
+  it("is refused with water hotter than boiling", () => {
+    const text = "metol 2 g\nwater 800 mL at 125 C\nwater to 1 L";
+    expect(() => parseBathFormula(text)).toThrow("line 2: water boils at 100 °C");
+  });
+});
+
 describe("parseBathFormula", () => {
   it("reads names, forms, amounts, water and headings, per litre", () => {
     const formula = parseBathFormula(TEXT);

@@ -12,6 +12,46 @@ describe("substituteChemical", () => {
     expect(substituteChemical("borax", "borax pentahydrate", 0).amount).toBe(0);
   });
 
+  it("counts the alkali between two salts of one acid, although both are of sodium", () => {
+    // EDTA with four sodium for EDTA with two: two moles of hydroxide for each mole.
+    const { warnings, molesOfActiveIon } = substituteChemical(
+      "tetrasodium EDTA",
+      "disodium EDTA",
+      10,
+    );
+    expect(warnings[0]).toContain(`add ${(2 * molesOfActiveIon * 39.997).toPrecision(3)} g`);
+    expect(substituteChemical("disodium EDTA", "tetrasodium EDTA", 10).warnings[0]).toContain(
+      "rises",
+    );
+  });
+
+  it("says so where a form brings acid and not only water", () => {
+    const warnings = (from: string, to: string) => substituteChemical(from, to, 10).warnings;
+    expect(warnings("CD-4", "CD-4 free base")[0]).toContain("differ in acid");
+    expect(warnings("metol", "metol free base")[0]).toContain("differ in acid");
+    expect(warnings("CD-4", "CD-4 sulfate")).toEqual([]);
+    expect(warnings("CD-3", "CD-3 2:3 sulfate anhydrous")).toEqual([]);
+    expect(warnings("acetic acid glacial", "acetic acid 28 %")).toEqual([]);
+  });
+
+  it("takes isoascorbate for ascorbic acid, with both warnings", () => {
+    const { amount, warnings } = substituteChemical("ascorbic acid", "sodium isoascorbate", 10);
+    expect(amount).toBeCloseTo((10 / 176.124) * 198.106, 3);
+    expect(warnings.join()).toMatch(/isomers[\s\S]*a salt for its acid/);
+  });
+
+  it("says what no factor replaces: ammonium in a fixer, hydroxide between the sulfites", () => {
+    const { warnings } = substituteChemical("ammonium chloride", "sodium chloride", 50);
+    expect(warnings.join()).toContain("brings no ammonium");
+    const metabisulfite = () => substituteChemical("sodium sulfite", "sodium metabisulfite", 10);
+    expect(metabisulfite).toThrow("a mole of hydroxide");
+  });
+
+  it("guesses no acid's strength", () => {
+    const open = () => substituteChemical("acetic acid", "acetic acid 28 %", 10);
+    expect(open).toThrow('write "acetic acid glacial" or "acetic acid 28 %"');
+  });
+
   it("carries the cautions of both, and of the alkali that it asks for", () => {
     const cautions = (from: string, to: string) => substituteChemical(from, to, 10).cautions.join();
     expect(cautions("sodium hydroxide", "potassium hydroxide")).toContain("cold water");
