@@ -78,6 +78,11 @@ function allowed(bounds: NumberBounds): string {
 /**
  * Lets one of a list of words in, and returns it.
  *
+ * @param where name of the public function, for the message
+ * @param argument name of the argument, for the message
+ * @param value what was given
+ * @param allowedValues the words allowed, at least one
+ * @returns the same word, as the type of the list has it
  * @throws InputError that lists what is allowed and names the closest word
  *
  * @example
@@ -99,7 +104,11 @@ export function requireOneOf<T extends string>(
 
 /**
  * The word of a list closest to what was typed, by edit distance, or `undefined` if none is near
- * (more than a third of the letters differ).
+ * (more than a third of the letters differ). Capitals do not count.
+ *
+ * @param typed what was written
+ * @param words what may be meant, in the order in which the first of equals is preferred
+ * @returns a word of the list as it stands there, or `undefined`; no error
  *
  * @example
  * closestWord("develper", ["developer", "fixer"]) // => "developer"

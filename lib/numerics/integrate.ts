@@ -39,11 +39,12 @@ export function integrate(
 ): Integral {
   requireNumber("integrate", "lower", lower);
   requireNumber("integrate", "upper", upper);
-  const relative = options.relativeTolerance ?? 1e-10;
-  const absolute = options.absoluteTolerance ?? 0;
+  const relative = tolerance("relativeTolerance", options.relativeTolerance ?? 1e-10);
+  const absolute = tolerance("absoluteTolerance", options.absoluteTolerance ?? 0);
   const pieces = [piece(f, lower, upper)];
   for (;;) {
-    const value = pieces.reduce((sum, each) => sum + each.value, 0);
+    const sum = pieces.reduce((all, each) => all + each.value, 0);
+    const value = requireNumber("integrate", `the integral from ${lower} to ${upper}`, sum);
     const error = pieces.reduce((sum, each) => sum + each.error, 0);
     const rounding = 50 * Number.EPSILON * pieces.reduce((sum, p) => sum + Math.abs(p.value), 0);
     if (error <= Math.max(absolute, relative * Math.abs(value), rounding)) {
@@ -63,6 +64,10 @@ export function integrate(
     const middle = (from + to) / 2;
     pieces.splice(worst, 1, piece(f, from, middle), piece(f, middle, to));
   }
+}
+
+function tolerance(argument: string, value: number): number {
+  return requireNumber("integrate", argument, value, { min: 0 });
 }
 
 function piece(f: (x: number) => number, from: number, to: number) {

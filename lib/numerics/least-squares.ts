@@ -58,7 +58,7 @@ export function leastSquares(input: {
   // Columns are scaled to length 1, so that a coefficient's unit cannot spoil the conditioning.
   const scale = Array.from(
     { length: p },
-    (_, j) => Math.hypot(...design.map((r) => r[j] ?? 0)) || 1,
+    (_, j) => design.reduce((length, row) => Math.hypot(length, row[j] ?? 0), 0) || 1,
   );
   const X = new Matrix(design.map((row) => row.map((v, j) => v / (scale[j] ?? 1))));
   const qr = new QrDecomposition(X);

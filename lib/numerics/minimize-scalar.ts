@@ -14,8 +14,9 @@ const MAX_STEPS = 200;
  * section). With one minimum in the interval it is the global one.
  *
  * @param f continuous on the interval
- * @param search `lower` < `upper`; `tolerance` on x, relative to |x|, at least 1e-8 (default), the
- *   square root of machine precision: a minimum cannot be placed more finely from values of f
+ * @param search `lower` < `upper`; `tolerance` on x, relative to |x| (and 1e-11 beside it, for a
+ *   minimum at 0), at least 1e-8 (default), the square root of machine precision: a minimum cannot
+ *   be placed more finely from values of f
  * @returns `x` and `value` = f(x)
  * @throws InputError if the interval is empty or f is not finite in it
  *
@@ -30,7 +31,8 @@ export function minimizeScalar(
 ): ScalarMinimum {
   let low = requireNumber("minimizeScalar", "lower", search.lower);
   let high = requireNumber("minimizeScalar", "upper", search.upper);
-  const tolerance = Math.max(1e-8, search.tolerance ?? 1e-8);
+  const wanted = requireNumber("minimizeScalar", "tolerance", search.tolerance ?? 0, { min: 0 });
+  const tolerance = Math.max(1e-8, wanted);
   if (low >= high) {
     throw new InputError("minimizeScalar", "interval", [low, high], "write lower < upper");
   }

@@ -39,7 +39,9 @@ export function pchip(x: readonly number[], y: readonly number[]): Pchip {
   });
   const at = (list: readonly number[], i: number) => list[i] ?? Number.NaN;
   const h = Array.from({ length: n - 1 }, (_, i) => at(x, i + 1) - at(x, i));
-  const secant = h.map((width, i) => (at(y, i + 1) - at(y, i)) / width);
+  const secant = h.map((width, i) =>
+    requireNumber("pchip", `slope after x[${i}]`, (at(y, i + 1) - at(y, i)) / width),
+  );
   const slopes = Array.from({ length: n }, (_, i) => {
     if (n === 2) return at(secant, 0);
     if (i === 0) return endSlope(at(h, 0), at(h, 1), at(secant, 0), at(secant, 1));
@@ -47,7 +49,7 @@ export function pchip(x: readonly number[], y: readonly number[]): Pchip {
       return endSlope(at(h, n - 2), at(h, n - 3), at(secant, n - 2), at(secant, n - 3));
     }
     const [before, after] = [at(secant, i - 1), at(secant, i)];
-    if (before * after <= 0) return 0;
+    if (Math.sign(before) * Math.sign(after) <= 0) return 0;
     const w1 = 2 * at(h, i) + at(h, i - 1);
     const w2 = at(h, i) + 2 * at(h, i - 1);
     return (w1 + w2) / (w1 / before + w2 / after);

@@ -7,7 +7,7 @@ export interface RandomStream {
   readonly uniform: () => number;
   /** Standard normal. */
   readonly normal: () => number;
-  /** A whole number from `min` to `max`, both included. */
+  /** A whole number from `min` to `max`, both included and whole. */
   readonly integer: (min: number, max: number) => number;
 }
 
@@ -46,6 +46,10 @@ export function seededRandom(seed: number): RandomStream {
       }
     }
   };
-  const integer = (min: number, max: number) => min + Math.floor(uniform() * (max - min + 1));
+  const integer = (min: number, max: number) => {
+    requireNumber("seededRandom", "min", min, { whole: true });
+    requireNumber("seededRandom", "max", max, { whole: true, min });
+    return min + Math.floor(uniform() * (max - min + 1));
+  };
   return { uniform, normal, integer };
 }
