@@ -60,11 +60,26 @@ export function matchColumns(
   });
   const missing = needs.required.filter((name) => !found.has(name));
   const columns = columnsOf(found, headers, strangers);
-  if (missing.length > 0) reportMissing(missing, report.line, columns, report);
+  if (missing.length > 0) {
+    if (found.size === 0) reportNoHeader(missing, cells, report);
+    else reportMissing(missing, report.line, columns, report);
+  }
   if (strangers.length > 0) {
     warnings.push(`${report.file}: columns not used: ${strangers.map(quoted).join(", ")}`);
   }
   return usable && missing.length === 0 ? columns : undefined;
+}
+
+/** Reports a first line that holds none of the log's columns: a title, a reading, another text. */
+function reportNoHeader(
+  missing: readonly string[],
+  cells: readonly string[],
+  report: Report,
+): void {
+  const first = missing[0] ?? "";
+  const problem = "this should be the header, and none of the log's columns is in it";
+  const advice = `write the header as the first line, with no title above it: ${missing.join(",")}; or, if the file's columns are called otherwise, pass columns: { ${first}: "…" }`;
+  refuse(report, "", cells.join(","), problem, advice);
 }
 
 /** Reports columns that a log needs and its header, on the line given, has not. */
@@ -94,6 +109,9 @@ function missingAdvice(
   meant: string | undefined,
   strangers: readonly string[],
 ): string {
+  if (meant !== undefined && /_c$/.test(name) && /_f$|fahrenheit/.test(plainHeader(meant))) {
+    return `${quoted(meant)} seems to be in °F: turn its readings into °C, (°F − 32) / 1.8, and call the column ${quoted(name)}`;
+  }
   if (meant !== undefined) {
     return `rename the column ${quoted(meant)} if that is it, or pass columns: { ${name}: ${quoted(meant)} }`;
   }

@@ -1,4 +1,6 @@
+import { closestWord } from "../input/index.ts";
 import { typedVolumeAdvice } from "../units/index.ts";
+import { isDay } from "./calendar.ts";
 
 /** A JSON object, not yet known. */
 type Fields = Readonly<Record<string, unknown>>;
@@ -9,10 +11,13 @@ export function labProblems(json: unknown): readonly string[] {
   const lab = fieldsOf(json, "the description", problems);
   if (lab === undefined) return problems;
   needText(lab, "", ["name"], problems);
-  const baths = listOf(lab, "", "lines", problems).flatMap((line, i) =>
-    lineProblems(line, `lines[${i}]`, problems),
-  );
-  for (const [i, pump] of listOf(lab, "", "pumps", problems).entries()) {
+  if (lab.today !== undefined && !(typeof lab.today === "string" && isDay(lab.today))) {
+    problems.push(`today is ${shown(lab.today)}; write a day: "2026-08-14", or leave it out`);
+  }
+  const lines = listOf(lab, "", "lines", problems);
+  const pumps = listOf(lab, "", "pumps", problems);
+  const baths = lines.flatMap((line, i) => lineProblems(line, `lines[${i}]`, problems));
+  for (const [i, pump] of pumps.entries()) {
     const at = `pumps[${i}]`;
     const fields = fieldsOf(pump, at, problems);
     if (fields === undefined) continue;
@@ -25,6 +30,8 @@ export function labProblems(json: unknown): readonly string[] {
   const files = fieldsOf(lab.files, "files", problems);
   if (files !== undefined) needText(files, "files", ["stripBatches"], problems);
   twice(baths, "bath", problems);
+  twice(idsOf(lines), "line", problems);
+  twice(idsOf(pumps), "pump", problems);
   return problems;
 }
 
@@ -77,7 +84,7 @@ function needText(fields: Fields, at: string, names: readonly string[], problems
   for (const name of names) {
     const text = fields[name];
     if (typeof text === "string" && text.trim() !== "") continue;
-    problems.push(`${path(at, name)} is ${shown(text)}; write a text`);
+    problems.push(`${path(at, name)} is ${shown(text)}; write a text${misspelt(fields, name)}`);
   }
 }
 
@@ -96,6 +103,17 @@ function needNumber(
     const volume = unit === undefined ? undefined : typedVolumeAdvice(value, unit);
     problems.push(`${path(at, name)} is ${shown(value)}; ${volume ?? `write ${allowed}`}`);
   }
+}
+
+/** Names the field that was probably meant, if one is missing. */
+function misspelt(fields: Fields, name: string): string {
+  if (fields[name] !== undefined) return "";
+  const near = closestWord(name, Object.keys(fields));
+  return near === undefined ? "" : ` (is it what ${shown(near)} holds?)`;
+}
+
+function idsOf(list: readonly unknown[]): readonly string[] {
+  return list.map((each) => String((each as Fields | null)?.id ?? ""));
 }
 
 function twice(ids: readonly string[], what: string, problems: string[]): void {

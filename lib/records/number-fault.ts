@@ -95,16 +95,20 @@ function wordFault(text: string, { what }: NumberKind): CellFault {
   }
   const volume = what.endsWith("in mL") ? typedVolumeAdvice(text, "mL") : undefined;
   if (volume !== undefined) return { problem: "a volume with a unit of its own", advice: volume };
+  const zeros = text.replace(/o/gi, "0");
+  if (zeros !== text && /^[+-]?\d*\.?\d+$/.test(zeros)) return lettersFault(zeros);
   const bare = /^([+-]?\d+(?:\.\d+)?)\s*(°?\s*C|[a-zµ%°/²]+)$/i.exec(text)?.[1];
   if (bare !== undefined) {
     return { problem: "a number with a unit", advice: `write the number alone: ${bare}` };
   }
-  const digits = text.replace(/[oO]/g, "0").replace(/[lI]/g, "1");
-  if (digits !== text && /^[+-]?\d*\.?\d+$/.test(digits)) {
-    return { problem: "letters among the digits", advice: `write ${digits}` };
-  }
+  const digits = zeros.replace(/[lI]/g, "1");
+  if (digits !== text && /^[+-]?\d*\.?\d+$/.test(digits)) return lettersFault(digits);
   return {
     problem: "text where a number belongs",
     advice: `write the ${what}, or leave out the row`,
   };
+}
+
+function lettersFault(digits: string): CellFault {
+  return { problem: "letters among the digits", advice: `write ${digits}` };
 }

@@ -78,7 +78,8 @@ export function readRows<Row extends SourcedRow>(
   );
   if (hollow.length > 0) {
     const lines = hollow.slice(0, 5).join(", ") + (hollow.length > 5 ? ", …" : "");
-    warnings.push(`${file}: ${hollow.length} lines hold separators only (${lines})`);
+    const hold = hollow.length === 1 ? "1 line holds" : `${hollow.length} lines hold`;
+    warnings.push(`${file}: ${hold} separators only (${lines})`);
   }
   return { rows, rowsRead, headerLine, timeHeader };
 }

@@ -86,21 +86,26 @@ export function clockFault(text: string, clock: string | undefined): CellFault |
     const advice = `write local lab time without a zone: ${example}`;
     return { problem: "a time with a zone", advice };
   }
-  if (/\d\d:\d\d:\d\d(\.\d+)?$/.test(text)) {
-    return { problem: "a time with seconds", advice: "write it to the minute" };
-  }
   if (/\d\s*[ap]\.?m\.?$/i.test(text)) {
-    return { problem: "a twelve-hour time", advice: "write 24 hours: 19:10 for 7:10 pm" };
+    const day = /\d[/.]\d/.test(text) ? ", and the day as year-month-day: 2026-08-14T19:10" : "";
+    return { problem: "a twelve-hour time", advice: `write 24 hours: 19:10 for 7:10 pm${day}` };
   }
   if (/^\d{4}-\d{2}-\d{2}$/.test(text)) {
     return { problem: "the time of day is missing", advice: `write it too: ${text}T07:10` };
   }
+  if (/\d[/.]\d+[/.]\d/.test(text) || /^\d{5}/.test(text)) {
+    const { problem, advice } = otherDayFault(text);
+    const [, hour, minute] = /[T ](\d{1,2}):(\d{2})(?::\d{2})?$/.exec(text) ?? [];
+    if (hour !== undefined && /^write \d{4}-\d{2}-\d{2}$/.test(advice)) {
+      return { problem, advice: `${advice}T${hour.padStart(2, "0")}:${minute}` };
+    }
+    return { problem, advice: `${advice}, with the time after a T: ${example}` };
+  }
+  if (/\d\d:\d\d:\d\d(\.\d+)?$/.test(text)) {
+    return { problem: "a time with seconds", advice: "write it to the minute" };
+  }
   if (/(^|[T ])\d:\d{2}$/.test(text)) {
     return { problem: "an hour of one digit", advice: "write two digits: 07:10" };
-  }
-  if (/[/.]/.test(text) || /^\d{5}/.test(text)) {
-    const { problem, advice } = otherDayFault(text);
-    return { problem, advice: `${advice}, with the time after a T: ${example}` };
   }
   return { problem: "not a time", advice: `write ${example}` };
 }

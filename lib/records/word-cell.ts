@@ -13,6 +13,7 @@ export interface WordKind {
 }
 
 const SHOWN = 12;
+const NEWLINE_ADVICE = 'write it on one line, and close every cell that opens with "';
 
 /** Builds the reader of a column of words. It gives `""` for a cell it has reported. */
 export function wordCell(
@@ -52,7 +53,7 @@ function wordFault(word: string, what: string) {
     return { problem: "the cell is empty", advice: `write the ${what}, or leave out the row` };
   }
   if (word.includes("\n")) {
-    return { problem: "the cell runs over several lines", advice: 'close the cell with a "' };
+    return { problem: "the cell runs over several lines", advice: NEWLINE_ADVICE };
   }
   if (word.includes("\ufffd")) {
     return { problem: "letters that are not UTF-8", advice: "export the file as CSV, UTF-8" };

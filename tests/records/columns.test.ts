@@ -1,6 +1,11 @@
 import { describe, expect, it } from "vitest";
 import { InputError } from "wetside";
-import { parseProductionLog, parseRemakesLog, parseStripLog } from "wetside/records";
+import {
+  parseProductionLog,
+  parseRemakesLog,
+  parseStripLog,
+  parseTemperatureLog,
+} from "wetside/records";
 
 const file = "production.csv";
 const ROW = "2026-08-14,colour-paper,10x15cm,9";
@@ -27,6 +32,19 @@ describe("the columns of a log", () => {
     expect(advice("date,proces,format,count").told).toEqual([
       'process: rename the column "proces" if that is it, or pass columns: { process: "proces" }',
     ]);
+  });
+
+  it("are not to be renamed where their readings are in °F", () => {
+    const told = (column: string) =>
+      parseTemperatureLog(`read_at,bath,instrument,${column}\n2026-08-14T07:10,a,b,100\n`, {
+        file: "temperatures.csv",
+      }).problems.map((each) => `${each.column}: ${each.advice}`);
+    for (const column of ["temperature_f", "Temperature F"]) {
+      expect(told(column)).toEqual([
+        `temperature_c: "${column}" seems to be in °F: turn its readings into °C, (°F − 32) / 1.8, and call the column "temperature_c"`,
+      ]);
+    }
+    expect(told("temperature")[0]).toContain('rename the column "temperature" if that is it');
   });
 
   it("may be called otherwise by the lab, which the caller says", () => {

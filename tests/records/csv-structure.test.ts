@@ -25,6 +25,8 @@ describe("the structure of a CSV file", () => {
     const log = read(`${HEADER}\n${row(1)}\n,,,\n${row(2)}\n,,,\n`);
     expect(log.rows).toHaveLength(2);
     expect(log.warnings).toEqual(["production.csv: 2 lines hold separators only (3, 5)"]);
+    const one = read(`${HEADER}\n${row(1)}\n,,,\n`).warnings;
+    expect(one).toEqual(["production.csv: 1 line holds separators only (3)"]);
   });
 
   it("mixed ends of line are all ends of line", () => {
@@ -69,6 +71,7 @@ describe("the structure of a CSV file", () => {
   it("a word that runs over several lines is refused", () => {
     const log = read(`${HEADER}\n2026-08-01,colour-paper,"10x\n15cm",1\n${row(2)}\n`);
     expect(log.problems[0]).toMatchObject({ line: 2, problem: "the cell runs over several lines" });
+    expect(log.problems[0]?.advice).toContain("write it on one line");
     expect(log.rows).toHaveLength(1);
   });
 
@@ -159,10 +162,18 @@ describe("files that are no CSV", () => {
     expect(problem(text)).toBe(expected);
   });
 
-  it("a text without any column of ours names all that are missing", () => {
-    expect(read("Dear lab,\nhere are the readings.\n").problems.map((each) => each.column)).toEqual(
-      ["date", "process", "format", "count"],
-    );
+  it.each([
+    ["a text", "Dear lab,\nhere are the readings.\n", 1, "Dear lab,"],
+    ["a header pushed down by a title", `Films,,,\n${HEADER}\n${row(1)}\n`, 1, "Films,,,"],
+    ["rows without a header", `\n${row(1)}\n${row(2)}\n`, 2, row(1)],
+  ])("%s is told once, with the header to write", (_, text, line, value) => {
+    const { problems, rows } = read(text);
+    expect(rows).toEqual([]);
+    expect(problems).toHaveLength(1);
+    expect(problems[0]).toMatchObject({ line, column: "", value });
+    expect(problems[0]?.problem).toContain("should be the header");
+    expect(problems[0]?.advice).toContain("no title above it: date,process,format,count;");
+    expect(problems[0]?.advice).toContain('pass columns: { date: "…" }');
   });
 });
 

@@ -51,7 +51,8 @@ describe("the data dictionary", () => {
       parseWorkLog: "Work log",
     };
     for (const [reader, read] of Object.entries(readers)) {
-      const asked = read("x,y\n1,2\n").problems.map((each) => each.column);
+      const advice = read("x,y\n1,2\n").problems[0]?.advice ?? "";
+      const asked = /above it: ([^;]+);/.exec(advice)?.[1]?.split(",") ?? [];
       const told = section(titles[reader] ?? "");
       const patches = section("Control-strip log");
       expect(asked.length).toBeGreaterThan(2);

@@ -54,6 +54,23 @@ describe("a lab's description", () => {
     for (const problem of told) expect(() => parseLabDescription(wrong)).toThrow(problem);
   });
 
+  it("is told a day that is none, ids that occur twice, and a field that is misspelt", () => {
+    const [line] = minimal.lines;
+    const [pump] = minimal.pumps;
+    const { process, ...rest } = { ...line, baths: [] };
+    const lines = [line, { ...rest, proces: process }];
+    const wrong = { ...minimal, today: "14.8.2026", lines, pumps: [pump, pump] };
+    const told = [
+      'today is "14.8.2026"; write a day: "2026-08-14", or leave it out',
+      'lines[1].process is missing; write a text (is it what "proces" holds?)',
+      "the line film occurs twice; give each its own id",
+      "the pump dev-pump occurs twice; give each its own id",
+    ];
+    for (const problem of told) expect(() => parseLabDescription(wrong)).toThrow(problem);
+    expect(() => parseLabDescription({ ...minimal, today: "2026-02-30" })).toThrow("today is");
+    expect(parseLabDescription({ ...minimal, today: "2026-08-14" }).today).toBe("2026-08-14");
+  });
+
   it("answers volumes typed with a unit with the number to write", () => {
     const [line] = minimal.lines;
     const [pump] = minimal.pumps;

@@ -47,6 +47,7 @@ const REFUSED: readonly (readonly [string, string])[] = [
   ["NaN", TEXT],
   ["Infinity", TEXT],
   ["0x1F", TEXT],
+  ["1.2O", "letters among the digits; write 1.20"],
   ["4.51", RANGE],
   ["12", `${RANGE}; is it 1.2 or 0.12 without its point?`],
   ["80", `${RANGE}; is it 0.8 without its point?`],

@@ -38,9 +38,17 @@ const MOMENTS: readonly (readonly [string, string])[] = [
     "a time with a zone; write local lab time without a zone: 2026-08-14T07:10",
   ],
   ["2026-08-14 7:10 pm", "a twelve-hour time; write 24 hours: 19:10 for 7:10 pm"],
+  ["14/08/2026 07:10", "a day not written as year-month-day; write 2026-08-14T07:10"],
+  ["14/08/2026 07:10:00", "a day not written as year-month-day; write 2026-08-14T07:10"],
+  ["2026-08-14T07:10:30.5", "a time with seconds; write it to the minute"],
+  ["8/14/2026 7:10:00", "a day not written as year-month-day; write 2026-08-14T07:10"],
   [
-    "14/08/2026 07:10",
-    "a day not written as year-month-day; write 2026-08-14, with the time after a T: 2026-08-14T07:10",
+    "5/6/2026 7:10",
+    "a day not written as year-month-day; write 2026-06-05 if the day stands first, 2026-05-06 if the month does, with the time after a T: 2026-08-14T07:10",
+  ],
+  [
+    "8/14/2026 7:10 PM",
+    "a twelve-hour time; write 24 hours: 19:10 for 7:10 pm, and the day as year-month-day: 2026-08-14T19:10",
   ],
   [
     "46248.29861",

@@ -11,6 +11,7 @@ import type { ProcessVerdict } from "./verdict.ts";
 import {
   batchNotes,
   crossoverWarnings,
+  gapNotes,
   verdictAssumptions,
   verdictWarnings,
 } from "./verdict-notes.ts";
@@ -114,6 +115,7 @@ export function processVerdict(
     notes: [
       ...worded.flatMap((each) => (each.note === null ? [] : [each.note])),
       ...batchNotes(table),
+      ...gapNotes(table),
     ],
     assumptions,
     warnings: [

@@ -1,10 +1,14 @@
 import { rulesOf } from "../charts/chart-choices.ts";
 import type { ProcessSpecification } from "../process/process-specification.ts";
 import { runRuleFalseAlarms } from "../rules/false-alarms.ts";
+import { hoursBetween } from "../strips/local-time.ts";
 import type { StripHistory } from "../strips/strip-history.ts";
 import type { StripTable } from "../strips/strip-table.ts";
 import type { JudgedStrips } from "./judge-strips.ts";
 import type { VerdictSettings } from "./verdict-options.ts";
+
+/** A month typed one too high makes a pause of four weeks. */
+const LONG_PAUSE_DAYS = 28;
 
 /** What the verdict rests on. */
 export function verdictAssumptions(
@@ -51,6 +55,17 @@ export function batchNotes(table: StripTable): readonly string[] {
     ];
   }
   return [];
+}
+
+/** A latest strip that comes long after the one before: more often a slip of the pen than a pause. */
+export function gapNotes({ takenAt }: Pick<StripTable, "takenAt">): readonly string[] {
+  const [before, latest] = takenAt.slice(-2);
+  if (before === undefined || latest === undefined) return [];
+  const days = Math.floor(hoursBetween(before, latest) / 24);
+  if (days < LONG_PAUSE_DAYS) return [];
+  return [
+    `the latest strip, of ${latest.replace("T", " ")}, comes ${days} days after the one before it, of ${before.replace("T", " ")}: see that its date is right`,
+  ];
 }
 
 /** Doubts about the crossover from which the latest strip's aims come. */

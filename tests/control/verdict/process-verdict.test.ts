@@ -36,6 +36,16 @@ describe("the verdict by the process's limits", () => {
     expect(judge([paperStrip(morning(1), 0.101)]).workMayRun).toBe(false);
     expect(judge([paperStrip(morning(1), -0.08)]).verdict).toBe("run");
   });
+  it("notes a latest strip that comes so long after the one before that its date may be wrong", () => {
+    const before = paperStrip("2026-08-14T07:10", 0);
+    const notes = (takenAt: string) => judge([before, paperStrip(takenAt, 0)]).notes;
+    expect(notes("2026-09-11T07:09")).toEqual([]);
+    expect(notes("2026-09-11T07:10")).toEqual([
+      "the latest strip, of 2026-09-11 07:10, comes 28 days after the one before it, of 2026-08-14 07:10: see that its date is right",
+    ]);
+    expect(notes("2062-08-14T07:10")[0]).toContain("comes 13149 days after");
+    expect(judge([before]).notes).toEqual([]);
+  });
   it("is act beyond an action limit, while customer work may run", () => {
     const verdict = judge([paperStrip(morning(1), -0.09)]);
     expect([verdict.verdict, verdict.workMayRun]).toEqual(["act", true]);
