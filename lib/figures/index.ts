@@ -48,6 +48,7 @@ export { rateAdviceSheet, rateVerdictLine } from "./rate-words.ts";
 export { remakeReasonsFigure } from "./remake-reasons-figure.ts";
 export { runLengthDistributionFigure } from "./run-length-distribution-figure.ts";
 export { type RunLengthCurve, runLengthFigure } from "./run-length-figure.ts";
+export { sessionActionTable } from "./session-action-table.ts";
 export { sessionSheet } from "./session-sheet.ts";
 export {
   sessionBatchTable,

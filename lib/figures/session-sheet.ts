@@ -1,10 +1,11 @@
-import type { Session, SessionStep } from "../development/index.ts";
+import type { Session, SessionBatch, SessionStep } from "../development/index.ts";
 import { formatMinutes } from "../units/index.ts";
 import { type Table, type TableColumn, table } from "./table.ts";
 
 /**
  * The session on one printed sheet: a row for each step, a column of clock and length for each
- * batch.
+ * batch; films and what to measure before them, the moments to pour the developer out and to open
+ * the lid among them, and when the films are dry.
  *
  * @param session from `planSession`
  * @returns table; every step of every batch that runs stands in it once
@@ -14,69 +15,102 @@ import { type Table, type TableColumn, table } from "./table.ts";
  * const films = [{ name: "roll 1", format: "135-36", developmentTimeMin: 9 }];
  * const developers = [{ name: "developer", dilution: "1+1", use: "one-shot", bottleMl: 500 }];
  * const session = planSession({ start: "19:30", films, tank: "plastic, 1 reel", developers, temperatures: { developerC: 20, roomC: 20 } });
- * sessionSheet(session).rows[2].batch1 // => "19:43:00 (9:15)"
+ * sessionSheet(session).rows[4].batch1 // => "19:43:00 (9:15)"
  */
 export function sessionSheet(session: Session): Table {
   const runs = session.batches.filter((batch) => batch.runs);
-  const baths: string[] = [];
-  for (const { bath } of session.steps) {
-    const row = bath === "turn round" ? "mix" : bath;
-    if (!baths.includes(row)) baths.push(row);
-  }
-  const rows = baths.flatMap((bath) => {
-    const steps = session.steps.filter(
-      (step) => step.bath === bath || (bath === "mix" && step.bath === "turn round"),
-    );
-    const first = steps.find((step) => step.volumeMl !== null) ?? steps[0];
-    const same = new Set(steps.map((step) => step.volumeMl)).size === 1;
-    const row = {
-      step: bath === "mix" && runs.length > 1 ? "mix; later dry, mix" : bath,
-      temperatureC: first?.temperatureC ?? null,
-      volume: same
-        ? (first?.volumeMl ?? null)
-        : steps.map((step) => (step.volumeMl === null ? "–" : step.volumeMl)).join(" / "),
-      agitation: first?.agitation ?? null,
-      ...perBatch(steps, (step) => ({
-        clock: step.startClock,
-        dayOffset: step.startDayOffset,
-        after: ` (${formatMinutes(step.lengthS / 60)})`,
-      })),
-    };
-    if (bath !== "developer") return [row];
-    const out = perBatch(steps, (step) => ({ ...step.actions.at(-1), after: "" }));
-    const step = first?.dark ? "LIFT OUT OF DEVELOPER" : "POUR DEVELOPER OUT";
-    return [row, { step, temperatureC: null, volume: null, ...out }];
-  });
+  const baths = new Set(session.steps.map(rowOf));
+  const rows = [...baths].flatMap((bath) => stepRows(bath, session, runs.length));
+  const day = session.endDayOffset > 0 ? " of the next day" : "";
   const columns: TableColumn[] = [
     { field: "step", heading: "Step" },
+    ...runs.map(({ number }) => ({ field: `batch${number}`, heading: `Batch ${number}` })),
     { field: "temperatureC", heading: "Bath", unit: "°C", digits: 1 },
     { field: "volume", heading: "Fill", unit: "mL", align: "right" },
     { field: "agitation", heading: "Agitate" },
-    ...runs.map((batch) => ({
-      field: `batch${batch.number}`,
-      heading: `Batch ${batch.number}`,
-    })),
   ];
-  const day = session.endDayOffset > 0 ? " of the next day" : "";
-  return table(rows, {
-    caption: `Session sheet, ${session.startClock} to ${session.endClock}${day}, ${session.tank}. Clock (length); a length includes filling and pouring out.`,
-    columns,
-  });
+  const films = runs.map((batch) => [`batch${batch.number}`, batch.films.join(", ")]);
+  const measure = runs.map((batch) => [`batch${batch.number}`, measured(batch)]);
+  const mixed = runs.some((batch) => batch.waterMl > 0);
+  const dry = session.drying.map(({ batch, readyClock, readyDayOffset }) => [
+    `batch${batch}`,
+    clockText(readyClock, readyDayOffset),
+  ]);
+  return table(
+    [
+      { step: "films", ...Object.fromEntries(films) },
+      { step: mixed ? "stock + water (mL)" : "developer (mL)", ...Object.fromEntries(measure) },
+      ...rows,
+      { step: "dry", ...Object.fromEntries(dry) },
+    ],
+    {
+      caption: `Session sheet, ${session.startClock} to ${session.endClock}${day}, ${session.tank}. Clock (length); a length includes filling and pouring out.`,
+      columns,
+    },
+  );
 }
 
-/** One cell for each batch: clock, mark of the next day, and what follows. */
+/** Mixing and turning round share a row. */
+function rowOf({ bath }: SessionStep): string {
+  return bath === "turn round" ? "mix" : bath;
+}
+
+function stepRows(bath: string, session: Session, batches: number) {
+  const steps = session.steps.filter((step) => rowOf(step) === bath);
+  const first = steps.find((step) => step.volumeMl !== null) ?? steps[0];
+  const same = new Set(steps.map((step) => step.volumeMl)).size === 1;
+  const row = {
+    step: rowName(bath, session, batches),
+    temperatureC: first?.temperatureC ?? null,
+    volume: same
+      ? (first?.volumeMl ?? null)
+      : steps.map((step) => (step.volumeMl === null ? "–" : step.volumeMl)).join(" / "),
+    agitation: first?.agitation ?? null,
+    ...perBatch(steps, (step) => {
+      const clock = clockText(step.startClock, step.startDayOffset);
+      return `${clock} (${formatMinutes(step.lengthS / 60)})`;
+    }),
+  };
+  const opens = (step: SessionStep) =>
+    step.actions.find((action) => /lid may come off|light may go on/.test(action.text));
+  const light = steps.some((step) => opens(step) !== undefined);
+  const tray = first?.dark === true;
+  const out = { step: tray ? "LIFT OUT OF DEVELOPER" : "POUR DEVELOPER OUT" };
+  const open = { step: tray ? "light may go on" : "lid may come off" };
+  const moment = (action: SessionStep["actions"][number] | undefined) =>
+    action === undefined ? "" : clockText(action.clock, action.dayOffset);
+  return [
+    row,
+    ...(bath === "developer"
+      ? [{ ...out, ...perBatch(steps, (step) => moment(step.actions.at(-1))) }]
+      : []),
+    ...(light ? [{ ...open, ...perBatch(steps, (step) => moment(opens(step))) }] : []),
+  ];
+}
+
+function rowName(bath: string, { steps }: Session, batches: number): string {
+  if (bath === "mix" && batches > 1) return "mix; later dry, mix";
+  if (bath === "load") return "load, in the dark";
+  const second = steps.some((step) => step.bath !== bath && step.bath.endsWith(" developer"));
+  return bath === "developer" && second ? "first developer" : bath;
+}
+
+/** Concentrates and water: `"290 + 290"`. */
+function measured({ parts, stockMl, waterMl }: SessionBatch): string {
+  const amounts = parts.length > 1 ? parts.map((part) => part.volumeMl) : [stockMl];
+  return [...amounts, ...(waterMl > 0 ? [waterMl] : [])]
+    .map((volume) => String(Math.round(volume * 10) / 10))
+    .join(" + ");
+}
+
+function clockText(clock: string, dayOffset: number): string {
+  return `${clock}${dayOffset > 0 ? ` +${dayOffset}` : ""}`;
+}
+
+/** One cell for each batch. */
 function perBatch(
   steps: readonly SessionStep[],
-  cell: (step: SessionStep) => {
-    readonly clock?: string;
-    readonly dayOffset?: number;
-    readonly after: string;
-  },
+  cell: (step: SessionStep) => string,
 ): { readonly [column: string]: string } {
-  return Object.fromEntries(
-    steps.map((step) => {
-      const { clock = "", dayOffset = 0, after } = cell(step);
-      return [`batch${step.batch}`, `${clock}${dayOffset > 0 ? ` +${dayOffset}` : ""}${after}`];
-    }),
-  );
+  return Object.fromEntries(steps.map((step) => [`batch${step.batch}`, cell(step)]));
 }

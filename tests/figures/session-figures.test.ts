@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { planSession, type SessionRequest, washByChanges } from "../../lib/development/index.ts";
 import {
+  sessionActionTable,
   sessionBatchTable,
   sessionBottleTable,
   sessionDevelopmentTable,
@@ -86,7 +87,8 @@ describe("sessionSheet", () => {
     const out = rows.find((row) => row.step === "POUR DEVELOPER OUT");
     const developers = session.steps.filter((step) => step.bath === "developer");
     expect(out?.batch1).toBe(developers[0]?.actions.at(-1)?.clock);
-    const others = rows.filter((row) => row !== out);
+    const beside = ["POUR DEVELOPER OUT", "lid may come off", "films", "stock + water (mL)", "dry"];
+    const others = rows.filter((row) => !beside.includes(String(row.step)));
     const cells = others.flatMap((row) =>
       [1, 2, 3].map((batch) => row[`batch${batch}`]).filter((cell) => cell !== undefined),
     );
@@ -107,6 +109,58 @@ describe("sessionSheet", () => {
     const films = request.films.slice(0, 3);
     const rows = sessionSheet(planSession({ ...request, films })).rows;
     expect(rows.find((row) => row.step === "developer")?.volume).toBe("580 / 290");
+  });
+});
+
+describe("the other rows of the sheet", () => {
+  const row = (of: typeof session, step: string) =>
+    sessionSheet(of).rows.find((each) => each.step === step);
+
+  it("say what to measure, when light may come in and when the films are dry", () => {
+    expect(row(session, "films")?.batch3).toBe("roll 5, roll 6");
+    expect(row(session, "stock + water (mL)")?.batch1).toBe("290 + 290");
+    const lid = session.steps
+      .flatMap((step) => step.actions)
+      .find((action) => action.text.includes("lid may come off"));
+    expect(row(session, "lid may come off")?.batch1).toBe(lid?.clock);
+    expect(row(session, "dry")?.batch3).toBe(`${session.drying[2]?.readyClock} +1`);
+  });
+
+  it("tell the first developer from the colour developer", () => {
+    const { developers, fixer, bottles, ...rest } = request;
+    const colour = planSession({
+      ...rest,
+      process: "colour reversal",
+      films: [{ name: "a", format: "135-36" }],
+      temperatures: { developerC: 38, roomC: 20, waterBathC: 38 },
+    });
+    expect(row(colour, "first developer")).toBeDefined();
+    expect(row(colour, "developer")).toBeUndefined();
+    expect(row(colour, "developer (mL)")?.batch1).toBe("290");
+  });
+
+  it("are the first columns, so that a telephone shows the clocks without scrolling", () => {
+    const fields = sessionSheet(session).columns.map((column) => column.field);
+    expect(fields.slice(0, 4)).toEqual(["step", "batch1", "batch2", "batch3"]);
+  });
+});
+
+describe("sessionActionTable", () => {
+  it("has every action of its batch in order, with the timer from tank full", () => {
+    const { rows, caption } = sessionActionTable(session, { batch: 2 });
+    const actions = session.steps.filter((s) => s.batch === 2).flatMap((s) => s.actions);
+    expect(caption).toBe("Batch 2: roll 3, roll 4");
+    expect(rows.slice(0, -1).map((each) => each.text)).toEqual(actions.map((each) => each.text));
+    expect(rows.at(-1)).toMatchObject({ timer: null, text: "roll 3, roll 4 should be dry" });
+    const start = rows.findIndex((each) => String(each.text).startsWith("tank full"));
+    expect(rows[start]?.timer).toBe("0:00");
+    expect(rows[start + 1]).toMatchObject({ timer: "1:00", text: "agitate 5 s" });
+  });
+
+  it("refuses a batch that is not in the timeline", () => {
+    expect(() => sessionActionTable(session, { batch: 4 })).toThrow("write one of 1, 2, 3");
+    expect(() => sessionActionTable(short)).toThrow("no batch runs");
+    expect(() => sessionActionTable(session, { batch: 1.5 })).toThrow(InputError);
   });
 });
 

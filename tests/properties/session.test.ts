@@ -154,6 +154,11 @@ describe("any colour session", () => {
       )
       .map((films) => films.map((each, i) => ({ ...each, name: `roll ${i}` }))),
     tank: fc.constant("plastic, 3 reels"),
+    wash: fc.constantFrom({ by: "changes" as const }, { by: "flow" as const }),
+    handling: fc.record({
+      pourInS: fc.integer({ min: 0, max: 120 }),
+      pourOutS: fc.integer({ min: 0, max: 60 }),
+    }),
     temperatures: fc.record({
       developerC: fc.double({ min: 36, max: 40, noNaN: true }),
       roomC: fc.double({ min: 15, max: 30, noNaN: true }),
@@ -171,6 +176,10 @@ describe("any colour session", () => {
         const { steps, lengthS, batches, bottles } = planSession(given);
         expect(steps.reduce((sum, step) => sum + step.lengthS, 0)).toBe(lengthS);
         expect(steps.every((step, i) => step.startS === (steps[i - 1]?.endS ?? 0))).toBe(true);
+        for (const { actions, startS, endS } of steps) {
+          const moments = [startS, ...actions.map((each) => each.atS), endS];
+          expect(moments).toEqual([...moments].sort((a, b) => a - b));
+        }
         expect(batches.flatMap((batch) => batch.films).sort()).toEqual(
           given.films.map((each) => each.name).sort(),
         );

@@ -80,7 +80,7 @@ export function doseUnderCourse(input: {
     startTemperatureC: course.temperatureAt(0),
     endTemperatureC: course.temperatureAt(durationMin),
     assumptions: [...model.assumptions, ...course.assumptions],
-    warnings: [...rangeWarnings(model, [coldest, hottest]), ...held],
+    warnings: [...rangeWarnings(model, outermost(coldest, hottest, model)), ...held],
   };
 }
 
@@ -115,4 +115,10 @@ function temperatureOfRate(model: RateModel, rate: number, low: number, high: nu
   if (excess(low) >= 0) return low;
   if (excess(high) <= 0) return high;
   return findRoot(excess, { lower: low, upper: high });
+}
+
+/** A course that lies wholly on one side of the range is warned of once, where it is farthest out. */
+function outermost(coldest: number, hottest: number, { range }: RateModel): readonly number[] {
+  if (coldest > range.maxC) return [hottest];
+  return hottest < range.minC ? [coldest] : [coldest, hottest];
 }

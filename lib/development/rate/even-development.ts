@@ -1,4 +1,5 @@
 import { InputError, requireNumber, requireOneOf } from "../../input/index.ts";
+import { formatMinutes } from "../../units/index.ts";
 import { shown } from "./shown.ts";
 
 /** How the material is handled, which decides how short a developing time can be. */
@@ -72,6 +73,6 @@ export function evenDevelopmentWarnings(
   }
   if (timeMin >= limits.warnBelowMin) return [];
   return [
-    `${shown(timeMin)} min is short for "${handling}": below ${shown(limits.warnBelowMin)} min development tends to be uneven; a cooler bath or a weaker dilution gives a longer time`,
+    `${formatMinutes(timeMin)} is short for "${handling}": below ${shown(limits.warnBelowMin)} min development tends to be uneven; a cooler bath or a weaker dilution gives a longer time`,
   ];
 }

@@ -2,12 +2,13 @@ import type { FixingTime } from "./fixing-time.ts";
 import type { PlannedBatch } from "./plan-batches.ts";
 import type { PlannedWash } from "./plan-wash.ts";
 import { loading, preparation } from "./preparation.ts";
-import { isWaterBath, type RecipeStep } from "./process-recipe.ts";
+import { developerName, isWaterBath, type RecipeStep } from "./process-recipe.ts";
 import type { ReadSession } from "./read-session.ts";
 import type { SessionDevelopment } from "./session-result.ts";
 import { type BathTimes, bathDraft, handlingDraft, type StepDraft } from "./step-draft.ts";
 import { trayDraft } from "./tray-draft.ts";
 import { washDraft } from "./wash-draft.ts";
+import { waterChanges, waterDraft } from "./water-draft.ts";
 
 /** A batch with its times worked out. */
 export interface TimedBatch {
@@ -68,14 +69,18 @@ function recipeDraft(step: RecipeStep, timed: TimedBatch, session: ReadSession):
     dark: recipe.steps.indexOf(step) <= lights,
     after: isWaterBath(bath) ? "away" : keeps(bath, timed, session),
   };
-  const draft = (named: RecipeStep, more: Pick<BathTimes, "timeS" | "temperatureC">) =>
-    session.tank.open
-      ? trayDraft(named, session, { ...times, ...more })
-      : bathDraft(named, session, { ...times, ...more });
+  const draft = (named: RecipeStep, more: Pick<BathTimes, "timeS" | "temperatureC" | "called">) => {
+    const all = { ...times, ...more };
+    if (session.tank.open) return trayDraft(named, session, all);
+    const changes = waterChanges(named, session);
+    return changes === 1
+      ? bathDraft(named, session, all)
+      : waterDraft(named, session, all, changes);
+  };
   const fixerC = temperatures.fixerC;
   if (bath === "developer") {
     const { timeS, bottleTemperatureC: temperatureC } = development;
-    return [draft(step, { timeS, temperatureC })];
+    return [draft(step, { timeS, temperatureC, called: developerName(recipe) })];
   }
   if (bath === "stop" && request.stop === "water") {
     times.after = "away";
@@ -86,7 +91,9 @@ function recipeDraft(step: RecipeStep, timed: TimedBatch, session: ReadSession):
     return [draft(step, { timeS, temperatureC: development.bottleTemperatureC })];
   }
   if (bath !== "wetting agent" && bath !== "final rinse") {
-    return [draft(step, { timeS, temperatureC: step.temperatureC ?? fixerC })];
+    const named = isWaterBath(bath) ? request.temperatures.washC : request.temperatures.fixerC;
+    const givenC = session.colour ? named : undefined;
+    return [draft(step, { timeS, temperatureC: givenC ?? step.temperatureC ?? fixerC })];
   }
   const last = draft(step, { timeS, temperatureC: null });
   if (request.rinseWater !== "hard") return [last];

@@ -3,6 +3,9 @@ import type { ReadSession } from "./read-session.ts";
 import type { SessionBottleLeft } from "./session-result.ts";
 import { washRules } from "./wash-rules.ts";
 
+/** Sums of volumes that were meant to be equal. */
+const HAIR_ML = 1e-6;
+
 interface Bottle {
   readonly name: string;
   readonly beforeMl: number;
@@ -39,6 +42,45 @@ export function bottlesLeft(
       filmsLeft,
       advice: advice(bottle, leftMl, filmsLeft),
     };
+  });
+}
+
+/** A bottle that does not fill the tank for one of the batches. */
+export interface BottleShortage {
+  readonly bottle: string;
+  readonly oneShot: boolean;
+  readonly beforeMl: number;
+  /** Number of the first batch it does not fill, from 1. */
+  readonly batch: number;
+  /** What is in it by then, and what that batch needs. */
+  readonly leftMl: number;
+  readonly neededMl: number;
+  /** What must be added for all batches of the evening. */
+  readonly missingMl: number;
+}
+
+/** Bottles that run short in the course of the evening, each at the first batch it does not fill. */
+export function bottleShortages(
+  timed: readonly TimedBatch[],
+  session: ReadSession,
+): readonly BottleShortage[] {
+  return bottlesOf(session).flatMap((bottle) => {
+    const { name, oneShot, beforeMl } = bottle;
+    const short: BottleShortage[] = [];
+    let leftMl = beforeMl;
+    timed.forEach((each, i) => {
+      const takes = bottle.takes(each);
+      if (takes <= 0) return;
+      const neededMl = oneShot ? takes : each.batch.volumeMl;
+      const missingMl = neededMl - leftMl;
+      if (missingMl > HAIR_ML) {
+        short.push({ bottle: name, oneShot, beforeMl, batch: i + 1, leftMl, neededMl, missingMl });
+      }
+      leftMl -= takes;
+    });
+    const [first] = short;
+    if (first === undefined) return [];
+    return [{ ...first, missingMl: Math.max(...short.map((each) => each.missingMl)) }];
   });
 }
 

@@ -58,8 +58,8 @@ export function planColourDevelopment(
     startTemperatureC: course.startTemperatureC,
     endTemperatureC: course.temperatureAt(timeMin),
     effectiveTemperatureC: meanC,
-    errorIfUncorrectedPercent: 0,
-    errorWithoutDriftPercent: 0,
+    errorIfUncorrectedPercent: null,
+    errorWithoutDriftPercent: null,
     timePerHalfDegreeS: null,
     spanS: null,
     modelDescription:

@@ -12,6 +12,8 @@ export interface PlannedWash {
   readonly by: "changes" | "flow";
   readonly changes: number;
   readonly minutesEach: number;
+  /** Flow through the tank, mL/min; null for changes. */
+  readonly flowMlPerMin: number | null;
   readonly result: FilmWashResult;
 }
 
@@ -54,6 +56,7 @@ export function planWash(batch: PlannedBatch, session: ReadSession): PlannedWash
       by: "flow",
       changes: 1,
       minutesEach: minutes,
+      flowMlPerMin: mlPerMin,
       result: washByFlow(wash, { mlPerMin, minutes }),
     };
   }
@@ -62,5 +65,11 @@ export function planWash(batch: PlannedBatch, session: ReadSession): PlannedWash
   requireNumber("planSession", "wash.changes", asked.changes ?? 1, atLeast);
   const changes = Math.max(asked.changes ?? 1, washChangesNeeded(wash, { minutesEach }));
   const stands = new Array<number>(changes).fill(minutesEach);
-  return { by: "changes", changes, minutesEach, result: washByChanges(wash, stands) };
+  return {
+    by: "changes",
+    changes,
+    minutesEach,
+    flowMlPerMin: null,
+    result: washByChanges(wash, stands),
+  };
 }

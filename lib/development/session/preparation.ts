@@ -1,11 +1,18 @@
 import { formatMinutes } from "../../units/index.ts";
 import type { TimedBatch } from "./batch-steps.ts";
-import { isWaterBath } from "./process-recipe.ts";
+import { developerName, isWaterBath } from "./process-recipe.ts";
 import type { ReadSession } from "./read-session.ts";
+import { waterChanges } from "./water-draft.ts";
 
 /** What to have ready before a batch: developer, other baths, temperature, fixer test. */
 export function preparation(timed: TimedBatch, session: ReadSession): readonly string[] {
-  return [measure(timed, session), setOut(timed, session), temper(timed, session), ...test(timed)];
+  return [
+    measure(timed, session),
+    setOut(timed, session),
+    ...warmWater(timed, session),
+    temper(timed, session),
+    ...test(timed),
+  ];
 }
 
 /** What to do in the dark, and the last look at the thermometer. */
@@ -30,7 +37,7 @@ function measure({ batch, development }: TimedBatch, session: ReadSession): stri
   const developer = batch.films[0]?.developer;
   const at = bottleReading(development.bottleTemperatureC, session);
   if (!developer || developer.given.use === "re-used") {
-    return `measure ${batch.volumeMl} mL ${developer?.given.name ?? "developer"}, ${at}`;
+    return `measure ${batch.volumeMl} mL ${developer?.given.name ?? developerName(session.recipe)}, ${at}`;
   }
   const { parts, ratio, given } = developer;
   const amount = (share: number) => Math.round(batch.volumeMl * share * 10) / 10;
@@ -57,6 +64,20 @@ function setOut({ batch }: TimedBatch, session: ReadSession): string {
   const water = session.preWash ? ["water for the pre-wash"] : [];
   const trays = [...water, "developer", ...baths].join(", ");
   return `pour into trays from left to right, ${batch.volumeMl} mL each: ${trays}`;
+}
+
+/** Water of the recipe's own temperature that has to stand ready: the tap has another. */
+function warmWater({ batch }: TimedBatch, session: ReadSession): readonly string[] {
+  const { recipe, tank, request, preWash } = session;
+  const steps = recipe.steps.filter(
+    ({ bath, temperatureC }) =>
+      isWaterBath(bath) && temperatureC !== null && (preWash || bath !== "pre-wash"),
+  );
+  if (tank.open || request.wash?.by === "flow" || steps.length === 0) return [];
+  const fills = steps.reduce((sum, step) => sum + waterChanges(step, session), 0);
+  const litres = ((fills * batch.volumeMl) / 1000).toFixed(1);
+  const warm = request.temperatures.washC ?? steps[0]?.temperatureC;
+  return [`have ${litres} L of water at ${warm} °C ready: ${fills} fills`];
 }
 
 function temper({ development }: TimedBatch, { temperatures }: ReadSession): string {

@@ -79,6 +79,12 @@ export function processRecipe(process: SessionProcess | ProcessRecipe): ProcessR
   return processRecipes.find((recipe) => recipe.id === id) as ProcessRecipe;
 }
 
+/** The developer as the sink should hear it: the first one where a second follows. */
+export function developerName({ steps }: ProcessRecipe): string {
+  const second = steps.some(({ bath }) => bath !== "developer" && bath.endsWith("developer"));
+  return second ? "first developer" : "developer";
+}
+
 /** Whether a bath of a recipe is plain water. */
 export function isWaterBath(bath: string): boolean {
   return /(?:^|[ -])wash$/.test(bath) || bath === "rinse";

@@ -85,6 +85,11 @@ function development(
     }
     return { developer: null, givenMin: step.minutes, pushStops, leastMl: 0 };
   }
+  if (film.pushStops !== undefined && film.pushStops !== 0) {
+    const advice =
+      "leave it out for black-and-white: write the exposure index, and in developmentTimeMin the time for that index";
+    throw new InputError(where, `${at}.pushStops`, film.pushStops, advice);
+  }
   const minutes = requireNumber(where, `${at}.developmentTimeMin`, film.developmentTimeMin, {
     above: 0,
     max: 600,

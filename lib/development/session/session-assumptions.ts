@@ -1,5 +1,6 @@
 import type { TimedBatch } from "./batch-steps.ts";
 import type { ReadSession } from "./read-session.ts";
+import { waterChanges } from "./water-draft.ts";
 
 /** What the plan takes for granted. */
 export function sessionAssumptions(
@@ -13,6 +14,11 @@ export function sessionAssumptions(
     `tank "${tank.id}": ${tank.fullMl} mL when full, nears its surroundings by ${(100 * (session.temperatures.waterBathC === null ? tank.coolingPerMin : tank.bathPerMin)).toFixed(1)} % of the difference a minute`,
     "the clock is a plain local clock: no change to or from summer time during the session",
   ];
+  if (session.recipe.steps.some((step) => waterChanges(step, session) > 1 && session.colour)) {
+    lines.push(
+      'washes of a fixed length: the water changed once a minute in place of running water (common practice); wash: { by: "flow" } for running water',
+    );
+  }
   if (!proven)
     lines.push("films were put into the first tank with room: perhaps not the fewest batches");
   for (const { given } of session.developers) {

@@ -9,6 +9,8 @@ export interface SessionAction {
   readonly clock: string;
   readonly dayOffset: number;
   readonly batch: number;
+  /** What a timer shows that was started when the tank was full (tray: first sheet in), s; null without one. */
+  readonly timerS: number | null;
   readonly text: string;
 }
 
@@ -54,10 +56,10 @@ export interface SessionDevelopment {
   readonly endTemperatureC: number;
   /** Constant temperature that would develop as much, °C. */
   readonly effectiveTemperatureC: number;
-  /** Development too much (+) or too little (−), %, had the given time been used unchanged. */
-  readonly errorIfUncorrectedPercent: number;
-  /** The same had only the temperature at pouring been allowed for. */
-  readonly errorWithoutDriftPercent: number;
+  /** Development too much (+) or too little (−), %, had the given time been used unchanged; null with fixed times. */
+  readonly errorIfUncorrectedPercent: number | null;
+  /** The same had only the temperature at pouring been allowed for; null with fixed times. */
+  readonly errorWithoutDriftPercent: number | null;
   /** Seconds longer (+) or shorter (−) for a developer half a degree warmer; null with fixed times. */
   readonly timePerHalfDegreeS: number | null;
   /** Shortest and longest time other published temperature coefficients would give, s; null with a model of one's own or fixed times. */

@@ -43,10 +43,10 @@ function placed(draft: StepDraft, batch: number, startS: number, start: ClockTim
     startDayOffset: moment.dayOffset,
     startDateTime: moment.dateTime,
     startElapsed: shownElapsed(startS),
-    actions: actions.map(({ afterS, text }) => {
+    actions: actions.map(({ afterS, timerS = null, text }) => {
       const atS = startS + afterS;
       const { clock, dayOffset } = clockAfter(start, atS);
-      return { atS, clock, dayOffset, batch, text };
+      return { atS, clock, dayOffset, batch, timerS, text };
     }),
   };
 }

@@ -1,39 +1,46 @@
 import type { TimedBatch } from "./batch-steps.ts";
-import { bottlesLeft, filmsOf } from "./bottle-ledger.ts";
+import { bottleWarnings } from "./bottle-warnings.ts";
 import { loadOf } from "./film-need.ts";
-import { courseInTank } from "./plan-development.ts";
 import type { ReadSession } from "./read-session.ts";
 import type { SessionStock } from "./session-result.ts";
-
-/** 5 °F between baths: US Navy, Illustrator Draftsman, NAVEDTRA 14262, p. 7-11. */
-const BATH_STEP_C = 5 / 1.8;
-/** A room so much colder or warmer than the developer is pointed out; common practice. */
-const ROOM_STEP_C = 5;
+import { temperatureWarnings } from "./temperature-warnings.ts";
 
 /** What the user should think about before beginning. */
 export function sessionWarnings(
   timed: readonly TimedBatch[],
   session: ReadSession,
 ): readonly string[] {
+  const batches = new Map<string, number[]>();
+  timed.forEach((each, i) => {
+    for (const text of batchWarnings(each, session)) {
+      batches.set(text, [...(batches.get(text) ?? []), i + 1]);
+    }
+  });
   const warnings = [
     ...temperatureWarnings(timed, session),
     ...bottleWarnings(timed, session),
     ...filmWarnings(session),
+    ...[...batches].map(
+      ([text, numbers]) => `batch${numbers.length > 1 ? "es" : ""} ${numbers.join(", ")}: ${text}`,
+    ),
   ];
-  timed.forEach(({ batch, development, fixing }, i) => {
-    const at = `batch ${i + 1}: `;
-    warnings.push(...development.warnings.map((text) => at + text));
-    if (fixing) warnings.push(...fixing.warnings.map((text) => at + text));
-    const spirals = new Set(batch.films.map((film) => film.spiral.name));
-    if (spirals.size > 1) {
-      warnings.push(
-        `${at}spirals of different size share the tank (${[...spirals].join(", ")}): the larger at the bottom, and see that the topmost is covered`,
-      );
-    }
-    if (hasRoom(batch, session)) {
-      warnings.push(`${at}the tank is not full: put empty spirals on top so that none slides`);
-    }
-  });
+  return [...new Set(warnings)];
+}
+
+function batchWarnings(
+  { batch, development, fixing }: TimedBatch,
+  session: ReadSession,
+): readonly string[] {
+  const warnings = [...development.warnings, ...(fixing?.warnings ?? [])];
+  const spirals = new Set(batch.films.map((film) => film.spiral.name));
+  if (spirals.size > 1) {
+    warnings.push(
+      `spirals of different size share the tank (${[...spirals].join(", ")}): the larger at the bottom, and see that the topmost is covered`,
+    );
+  }
+  if (hasRoom(batch, session)) {
+    warnings.push("the tank is not full: put empty spirals on top so that none slides");
+  }
   return [...new Set(warnings)];
 }
 
@@ -54,75 +61,6 @@ function hasRoom(batch: TimedBatch["batch"], { tank }: ReadSession): boolean {
   }));
   const smallest = Math.min(...tank.spirals.map((spiral) => spiral.heightMm));
   return tank.columnHeightMm - loadOf(load).heightMm >= smallest;
-}
-
-function temperatureWarnings(
-  timed: readonly TimedBatch[],
-  session: ReadSession,
-): readonly string[] {
-  const { developerC, roomC, waterBathC, fixerC, washC } = session.temperatures;
-  const [low = 0, high = 45] = session.recipe.usualRangeC;
-  const warnings: string[] = [];
-  if (!session.colour && (developerC < low || developerC > high)) {
-    warnings.push(
-      `the developer's ${developerC.toFixed(1)} °C is outside the usual ${low} to ${high} °C: colder development is incomplete, warmer swells the emulsion`,
-    );
-  }
-  for (const [bath, other] of [
-    ["fixer", fixerC],
-    ["wash", washC],
-  ] as const) {
-    if (session.colour || Math.abs(other - developerC) <= BATH_STEP_C) continue;
-    warnings.push(
-      `the ${bath} is ${Math.abs(other - developerC).toFixed(1)} °C ${other < developerC ? "colder" : "warmer"} than the developer: more than ${BATH_STEP_C.toFixed(1)} °C between baths can reticulate the emulsion`,
-    );
-  }
-  const first = timed[0];
-  if (first && waterBathC === null && Math.abs(roomC - developerC) > ROOM_STEP_C) {
-    const { startTemperatureC } = courseInTank(first.batch, session, developerC);
-    const endC = first.development.endTemperatureC;
-    const tank = session.preWash
-      ? ""
-      : `the tank takes it to ${startTemperatureC.toFixed(1)} °C at once and `;
-    warnings.push(
-      `the room is ${Math.abs(roomC - developerC).toFixed(1)} °C ${roomC < developerC ? "colder" : "warmer"} than the developer: ${tank}it ends at ${endC.toFixed(1)} °C; ${session.colour ? "stand it in a water bath" : "the times allow for it, a water bath would be better"}`,
-    );
-  }
-  return warnings;
-}
-
-function bottleWarnings(timed: readonly TimedBatch[], session: ReadSession): readonly string[] {
-  const warnings: string[] = [];
-  const day = session.start.date;
-  const dated = [
-    ...session.developers.map(({ given }) => ({ name: given.name, expiresOn: given.expiresOn })),
-    ...session.bottles.map((bottle) => ({ name: bottle.bath, expiresOn: bottle.expiresOn })),
-  ];
-  for (const { name, expiresOn } of dated) {
-    if (expiresOn === undefined) continue;
-    if (day === null) {
-      warnings.push(`${name} is good until ${expiresOn}: check it against today's date`);
-    } else if (day > expiresOn) {
-      warnings.push(
-        `${name} expired on ${expiresOn}: test it on a scrap before you trust a film to it`,
-      );
-    }
-  }
-  const largest = Math.max(0, ...timed.map(({ batch }) => batch.volumeMl));
-  for (const bottle of session.bottles) {
-    if (bottle.volumeMl >= largest) continue;
-    warnings.push(
-      `${bottle.bath}: ${bottle.volumeMl} mL do not cover the films, ${largest} mL are needed`,
-    );
-  }
-  for (const left of bottlesLeft(timed, session)) {
-    if (left.filmsLeft !== 0) continue;
-    const films = timed.reduce((sum, each) => sum + filmsOf(each), 0);
-    warnings.push(
-      `${left.bottle} reaches or passes its capacity tonight (${left.filmsBefore} films before, ${films.toFixed(1)} now): mix fresh before the last batch`,
-    );
-  }
-  return warnings;
 }
 
 function filmWarnings(session: ReadSession): readonly string[] {

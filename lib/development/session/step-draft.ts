@@ -4,6 +4,14 @@ import type { RecipeStep } from "./process-recipe.ts";
 import type { ReadSession } from "./read-session.ts";
 import { bathCautions } from "./session-cautions.ts";
 
+/** Something to do so many seconds after a step began. */
+export interface ActionDraft {
+  readonly afterS: number;
+  /** What the timer shows by then, if one runs, s. */
+  readonly timerS?: number;
+  readonly text: string;
+}
+
 /** A step before it has its place in time. */
 export interface StepDraft {
   readonly bath: string;
@@ -14,7 +22,7 @@ export interface StepDraft {
   readonly agitation: string | null;
   readonly agitationMarks: readonly AgitationMark[];
   readonly dark: boolean;
-  readonly actions: readonly { readonly afterS: number; readonly text: string }[];
+  readonly actions: readonly ActionDraft[];
   readonly cautions: readonly string[];
 }
 
@@ -24,6 +32,8 @@ export interface BathTimes {
   readonly volumeMl: number;
   readonly films: number;
   readonly temperatureC: number | null;
+  /** What the lines call the bath, if not by the recipe's word. */
+  readonly called?: string;
   /** Where the bath goes afterwards. */
   readonly after: string;
   readonly lightsAfterS?: number | null;
@@ -61,24 +71,28 @@ export function bathDraft(step: RecipeStep, session: ReadSession, bath: BathTime
   const outAtS = bath.timeS - outS;
   const marks = agitationMarks(scheme, bath.timeS, outS);
   const at = bath.temperatureC === null ? "" : `, ${bath.temperatureC.toFixed(1)} °C`;
-  const actions = [{ afterS: 0, text: `pour in ${step.bath}: ${bath.volumeMl} mL${at}` }];
+  const called = bath.called ?? step.bath;
+  const actions: ActionDraft[] = [
+    { afterS: 0, text: `pour in ${called}: ${bath.volumeMl} mL${at}` },
+  ];
   marks.forEach(({ fromS, toS }, i) => {
     const timer = `tank full, start the timer: ${formatMinutes(bath.timeS / 60)}, agitate`;
     const start = i === 0 ? timer : "agitate";
     const text = toS - fromS >= outAtS ? `${start} all the time` : `${start} ${toS - fromS} s`;
-    actions.push({ afterS: pourInS + fromS, text });
+    actions.push({ afterS: pourInS + fromS, timerS: fromS, text });
   });
   const light = bath.lightsAfterS;
   const opens = light !== undefined && light !== null;
   if (opens && light < outAtS) {
     actions.push({
       afterS: pourInS + light,
+      timerS: light,
       text: "the lid may come off from here; then lift and turn, do not invert",
     });
   }
   const lid = opens && light >= outAtS ? "; then the lid may come off" : "";
-  const out = `pour out ${step.bath}: ${bath.after}${lid}`;
-  actions.push({ afterS: pourInS + outAtS, text: out });
+  const out = `pour out ${called}: ${bath.after}${lid}`;
+  actions.push({ afterS: pourInS + outAtS, timerS: outAtS, text: out });
   actions.sort((a, b) => a.afterS - b.afterS);
   return {
     bath: step.bath,

@@ -3,7 +3,7 @@ import { formatMinutes } from "../../units/index.ts";
 import type { RecipeStep } from "./process-recipe.ts";
 import type { ReadSession } from "./read-session.ts";
 import { bathCautions } from "./session-cautions.ts";
-import type { BathTimes, StepDraft } from "./step-draft.ts";
+import type { ActionDraft, BathTimes, StepDraft } from "./step-draft.ts";
 
 /**
  * A bath in an open tray. Sheets go in one by one and come out in the same order, so that each has
@@ -30,19 +30,23 @@ export function trayDraft(step: RecipeStep, session: ReadSession, bath: BathTime
   const leaving = one
     ? `lift the sheet out of ${step.bath}, drain it${after}`
     : `lift the first sheet out of ${step.bath}, drain it, on into the next bath; the others follow in order, one every ${sheetEveryS} s${after}`;
-  const actions = [
+  const actions: ActionDraft[] = [
     { afterS: 0, text: `${step.bath} (${bath.volumeMl} mL${at}): ${entering}` },
-    { afterS: 0, text: `start the timer with the first: ${formatMinutes(timeS / 60)}; ${moving}` },
-    { afterS: outAtS, text: leaving },
+    {
+      afterS: 0,
+      timerS: 0,
+      text: `start the timer with the first: ${formatMinutes(timeS / 60)}; ${moving}`,
+    },
+    { afterS: outAtS, timerS: outAtS, text: leaving },
   ];
   if (bath.lightsAfterS !== undefined && bath.lightsAfterS !== null) {
     const lightS = (films - 1) * sheetEveryS + bath.lightsAfterS;
     if (lightS < outAtS) {
       const text = "white light may go on from here, if no other film lies open";
-      actions.splice(2, 0, { afterS: lightS, text });
+      actions.splice(2, 0, { afterS: lightS, timerS: lightS, text });
     } else {
       const text = `when the last sheet is out of ${step.bath}, white light may go on`;
-      actions.push({ afterS: outAtS, text });
+      actions.push({ afterS: outAtS, timerS: outAtS, text });
     }
   }
   return {

@@ -1,6 +1,6 @@
 import type { PlannedWash } from "./plan-wash.ts";
 import type { ReadSession } from "./read-session.ts";
-import type { StepDraft } from "./step-draft.ts";
+import type { ActionDraft, StepDraft } from "./step-draft.ts";
 
 /** The wash as a step: each change filled and emptied, or one flow. */
 export function washDraft(wash: PlannedWash, session: ReadSession, volumeMl: number): StepDraft {
@@ -8,12 +8,12 @@ export function washDraft(wash: PlannedWash, session: ReadSession, volumeMl: num
   const standS = Math.round(wash.minutesEach * 60);
   const vessel = session.tank.open ? "tray" : "tank";
   const move = session.tank.open ? "move the sheets" : "invert";
-  const actions: { afterS: number; text: string }[] = [];
+  const actions: ActionDraft[] = [];
   let lengthS = standS;
   if (wash.by === "flow") {
     actions.push({
       afterS: 0,
-      text: `run water through the ${vessel} for ${wash.minutesEach} min, the films covered`,
+      text: `run water through the ${vessel} for ${wash.minutesEach} min, at least ${Math.ceil(wash.flowMlPerMin ?? 0)} mL a minute, the films covered`,
     });
   } else {
     lengthS = wash.changes * (pourInS + standS);
@@ -24,8 +24,8 @@ export function washDraft(wash: PlannedWash, session: ReadSession, volumeMl: num
         afterS: startS,
         text: `fill with ${volumeMl} mL clean water, ${move}: ${of}`,
       });
-      const outS = startS + pourInS + Math.max(0, standS - pourOutS);
-      actions.push({ afterS: outS, text: "pour out wash water" });
+      const timerS = Math.max(0, standS - pourOutS);
+      actions.push({ afterS: startS + pourInS + timerS, timerS, text: "pour out wash water" });
     }
   }
   return {

@@ -139,6 +139,7 @@ describe("a session that cannot be", () => {
     ],
     ["a stop nobody knows", { stop: "vinegar" }, 'write one of "acid", "water"'],
     ["a rinse nobody knows", { rinseWater: "distiled" }, 'did you mean "distilled"'],
+    ["a push without its time", { films: rolls(1, { pushStops: 2 }) }, "the time for that index"],
     ["a wash nobody knows", { wash: { by: "flows" } }, 'did you mean "flow"'],
     ["no water in the flow", { wash: { by: "flow", flowMlPerMin: 0 } }, "greater than 0 mL/min"],
     ["broken changes", { wash: { by: "changes", changes: 2.5 } }, "whole number"],

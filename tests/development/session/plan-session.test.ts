@@ -215,3 +215,54 @@ describe("a wash", () => {
     expect(planSession({ ...evening, wash }).batches[0]?.wash?.residualGPerM2).toHaveLength(10);
   });
 });
+
+describe("what the lines and warnings say", () => {
+  it("how much water must flow", () => {
+    const flow = planSession({ ...evening, wash: { by: "flow", flowMlPerMin: 1500 } });
+    expect(step(flow, "wash").actions[0]?.text).toContain("30 min, at least 1500 mL a minute");
+    const unsaid = planSession({ ...evening, wash: { by: "flow" } });
+    // Twice the fill of 580 mL a minute where none was given.
+    expect(step(unsaid, "wash").actions[0]?.text).toContain("at least 1160 mL a minute");
+  });
+
+  it("what a timer shows that was started when the tank was full", () => {
+    const { actions, agitationMarks } = step(planSession(evening), "developer");
+    expect(actions[0]?.timerS).toBeNull();
+    expect(actions.slice(1, -1).map((each) => each.timerS)).toEqual(
+      agitationMarks.map((mark) => mark.fromS),
+    );
+    expect(actions.at(-1)?.timerS).toBe(540 - 10);
+  });
+
+  it("a warning that several batches share only once, with their numbers", () => {
+    const { fixer, ...untested } = { ...evening, films: rolls(6) };
+    const { warnings } = planSession(untested);
+    expect(warnings.filter((each) => each.includes("no clearing time"))).toEqual([
+      "batches 1, 2, 3: no clearing time was given: 60 s is assumed; clear a scrap and time it",
+    ]);
+  });
+
+  it("a range left altogether once, where it is left farthest", () => {
+    const { warnings } = planSession({ ...evening, temperatures: { developerC: 29, roomC: 30 } });
+    const outside = warnings.filter((each) => each.includes("outside the range"));
+    expect(outside).toHaveLength(1);
+    const hottest = planSession({ ...evening, temperatures: { developerC: 29, roomC: 30 } });
+    const endC = hottest.batches[0]?.development?.endTemperatureC ?? 0;
+    expect(outside[0]).toContain(`${Number(endC.toPrecision(4))} °C lies`);
+  });
+
+  it("a short time in minutes and seconds", () => {
+    const films = rolls(1, { developmentTimeMin: 4.75 });
+    expect(planSession({ ...evening, films }).warnings.join()).toContain("4:45 is short");
+  });
+
+  it("that a water bath is far from the developer", () => {
+    const at = (waterBathC: number) =>
+      planSession({
+        ...evening,
+        temperatures: { developerC: 20, roomC: 12, waterBathC },
+      }).warnings.join();
+    expect(at(20)).not.toContain("water bath");
+    expect(at(28)).toContain("the water bath is 8.0 °C warmer than the developer");
+  });
+});

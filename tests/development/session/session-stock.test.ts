@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { planSession } from "wetside";
+import { planSession, type SessionBottle } from "wetside";
 import { developer, evening, rolls } from "./session-request.ts";
 
 describe("a half-empty bottle", () => {
@@ -114,5 +114,42 @@ describe("what is left in the bottles", () => {
     expect(on("2025-02-01T19:00")).toContain("fixer expired on 2025-01-31");
     expect(on("2025-01-31T19:00")).not.toContain("expired");
     expect(on("19:00")).toContain("check it against today's date");
+  });
+});
+
+describe("bottles that do not last the evening", () => {
+  const of = (bottles: readonly SessionBottle[], more = {}) =>
+    planSession({ ...evening, films: rolls(6), bottles, ...more }).warnings.join("\n");
+
+  it("are warned of when a one-shot bath runs out after the first batch", () => {
+    // Three batches of 580 mL from 1000 mL.
+    expect(of([{ bath: "wetting agent", volumeMl: 1000, oneShot: true }])).toContain(
+      "wetting agent: 420 mL are left for batch 2, which needs 580 mL; have 740 mL more ready for tonight",
+    );
+    expect(of([{ bath: "wetting agent", volumeMl: 1740, oneShot: true }])).not.toContain("wetting");
+  });
+
+  it("are warned of when what each batch carries out no longer covers the films", () => {
+    // Two films carry 7.9 mL and the tank keeps 6: 13.9 mL a batch.
+    expect(of([{ bath: "fixer", volumeMl: 600, capacityFilmsPerL: 40 }])).toContain(
+      "fixer: each batch carries some of it out, 572 mL are left for batch 3, which needs 580 mL; top it up with 8 mL of fresh",
+    );
+    expect(of([{ bath: "fixer", volumeMl: 610, capacityFilmsPerL: 40 }])).not.toContain("top it");
+  });
+
+  it("count a developer that is used again among them", () => {
+    const again = { ...developer, dilution: "stock", use: "re-used" as const, bottleMl: 600 };
+    expect(of([], { developers: [again] })).toContain("stock developer: each batch carries some");
+  });
+
+  it("say nothing of a bath that is not used tonight", () => {
+    const bottles = [
+      { bath: "stop", volumeMl: 100 },
+      { bath: "wash aid", volumeMl: 100 },
+    ];
+    expect(of(bottles, { stop: "water" })).not.toMatch(/stop:|wash aid:/);
+    expect(of(bottles, { wash: { by: "changes", aid: true } })).toMatch(
+      /stop: 100[\s\S]*wash aid: 100/,
+    );
   });
 });
