@@ -116,7 +116,9 @@ export function requireOneOf<T extends string>(
 export function closestWord(typed: string, words: readonly string[]): string | undefined {
   let best: string | undefined;
   let bestDistance = Number.POSITIVE_INFINITY;
+  if (typeof typed !== "string") return undefined;
   for (const word of words) {
+    if (typeof word !== "string") continue;
     const distance = editDistance(typed.toLowerCase(), word.toLowerCase());
     if (distance < bestDistance) {
       best = word;

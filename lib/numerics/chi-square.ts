@@ -22,7 +22,10 @@ const MOST_DEGREES_OF_FREEDOM = 1e10;
  */
 export function chiSquareCdf(x: number, degreesOfFreedom: number): number {
   requireNumber("chiSquareCdf", "x", x, { min: 0 });
-  return chiSquareCdfBase(x, requireDegreesOfFreedom("chiSquareCdf", degreesOfFreedom, MOST_DEGREES_OF_FREEDOM));
+  return chiSquareCdfBase(
+    x,
+    requireDegreesOfFreedom("chiSquareCdf", degreesOfFreedom, MOST_DEGREES_OF_FREEDOM),
+  );
 }
 
 /**

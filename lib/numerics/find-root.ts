@@ -1,4 +1,4 @@
-import { InputError, requireNumber } from "../input/index.ts";
+import { InputError, requireFunction, requireNumber, requireObject } from "../input/index.ts";
 
 /** Where to look for a root, and how closely. */
 export interface RootSearch {
@@ -28,6 +28,8 @@ const MAX_STEPS = 3000;
  * Source: R. P. Brent, Algorithms for Minimization without Derivatives, Prentice-Hall 1973, ch. 4.
  */
 export function findRoot(f: (x: number) => number, search: RootSearch): number {
+  requireFunction("findRoot", "f", f, "a function of x");
+  requireObject("findRoot", "search", search, "an object with lower and upper");
   let a = requireNumber("findRoot", "lower", search.lower);
   let b = requireNumber("findRoot", "upper", search.upper);
   const tolerance = requireNumber("findRoot", "tolerance", search.tolerance ?? 0, { min: 0 });
@@ -76,7 +78,8 @@ export function findRoot(f: (x: number) => number, search: RootSearch): number {
     b += Math.abs(step) > near ? step : Math.sign(half) * near;
     fb = requireNumber("findRoot", `f(${b})`, f(b));
   }
-  return b;
+  const advice = `no root is pinned down in ${MAX_STEPS} steps; write a tolerance or closer ends`;
+  throw new InputError("findRoot", "interval", [search.lower, search.upper], advice);
 }
 
 /** Step from `b` by the secant (two points) or inverse quadratic interpolation (three). */

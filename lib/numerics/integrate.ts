@@ -1,4 +1,4 @@
-import { InputError, requireNumber } from "../input/index.ts";
+import { InputError, requireFunction, requireNumber, requireObject } from "../input/index.ts";
 import { gaussLegendre } from "./gauss-legendre.ts";
 
 /** An integral with a bound on its error. */
@@ -37,6 +37,8 @@ export function integrate(
   upper: number,
   options: { readonly relativeTolerance?: number; readonly absoluteTolerance?: number } = {},
 ): Integral {
+  requireFunction("integrate", "f", f, "a function of x");
+  requireObject("integrate", "options", options, "{ relativeTolerance } or leave it out");
   requireNumber("integrate", "lower", lower);
   requireNumber("integrate", "upper", upper);
   const relative = tolerance("relativeTolerance", options.relativeTolerance ?? 1e-10);

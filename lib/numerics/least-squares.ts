@@ -1,5 +1,5 @@
 import { Matrix, QrDecomposition } from "ml-matrix";
-import { InputError, requireNumber } from "../input/index.ts";
+import { InputError, requireEntries, requireNumber, requireObject } from "../input/index.ts";
 
 /** A linear least-squares fit. */
 export interface LeastSquaresFit {
@@ -34,10 +34,11 @@ export function leastSquares(input: {
   readonly y: readonly number[];
   readonly weights?: readonly number[];
 }): LeastSquaresFit {
-  const { rows, y } = input;
-  const n = rows.length;
-  const p = rows[0]?.length ?? 0;
   const where = "leastSquares";
+  const { rows, y } = requireObject(where, "input", input, "an object with rows and y");
+  const n = requireEntries(where, "rows", rows, "a list of rows").length;
+  const p = rows[0]?.length ?? 0;
+  requireEntries(where, "y", y, "a list of numbers");
   requireNumber(where, "number of columns", p, { min: 1 });
   requireNumber(where, "number of rows", n, { above: p, hint: "more rows than coefficients" });
   if (y.length !== n) throw new InputError(where, "y", `${y.length} values`, `write ${n} values`);
@@ -49,6 +50,7 @@ export function leastSquares(input: {
     Math.sqrt(requireNumber(where, `weights[${i}]`, w, { above: 0 })),
   );
   const design = rows.map((row, i) => {
+    requireEntries(where, `rows[${i}]`, row, "a list of numbers");
     if (row.length !== p) {
       throw new InputError(where, `rows[${i}]`, `${row.length} numbers`, `write ${p} numbers`);
     }
@@ -58,7 +60,7 @@ export function leastSquares(input: {
   // Columns are scaled to length 1, so that a coefficient's unit cannot spoil the conditioning.
   const scale = Array.from(
     { length: p },
-    (_, j) => design.reduce((length, row) => Math.hypot(length, row[j] ?? 0), 0) || 1,
+    (_, j) => columnLength(design.map((row) => row[j] ?? 0)) || 1,
   );
   const X = new Matrix(design.map((row) => row.map((v, j) => v / (scale[j] ?? 1))));
   const qr = new QrDecomposition(X);
@@ -85,7 +87,9 @@ export function leastSquares(input: {
     .mmul(inverse.transpose())
     .to2DArray()
     .map((row, i) => row.map((v, j) => (variance * v) / ((scale[i] ?? 1) * (scale[j] ?? 1))));
-  const standardErrors = covariance.map((row, i) => Math.sqrt(row[i] ?? 0));
+  const standardErrors = covariance.map((row, i) =>
+    requireNumber(where, `standard error ${i}`, Math.sqrt(row[i] ?? 0)),
+  );
   return {
     coefficients,
     standardErrors,
@@ -94,4 +98,13 @@ export function leastSquares(input: {
     residualSd: Math.sqrt(variance),
     degreesOfFreedom,
   };
+}
+
+/** Length of a column, by pieces: a call takes no more than some 100,000 arguments. */
+function columnLength(column: readonly number[]): number {
+  const lengths: number[] = [];
+  for (let from = 0; from < column.length; from += 10_000) {
+    lengths.push(Math.hypot(...column.slice(from, from + 10_000)));
+  }
+  return Math.hypot(...lengths);
 }

@@ -1,5 +1,5 @@
 import { Matrix, solve } from "ml-matrix";
-import { InputError, requireNumber } from "../input/index.ts";
+import { InputError, requireEntries, requireNumber } from "../input/index.ts";
 
 // Numerator coefficients of the [13/13] Padé approximant of e^x.
 const PADE_13 = [
@@ -27,9 +27,10 @@ const MOST_SQUARINGS = 60;
  */
 export function matrixExponential(rows: readonly (readonly number[])[]): number[][] {
   const where = "matrixExponential";
-  const size = rows.length;
+  const size = requireEntries(where, "rows", rows, "a list of rows").length;
   if (size === 0) return [];
   rows.forEach((row, i) => {
+    requireEntries(where, `rows[${i}]`, row, "a list of numbers");
     if (row.length !== size) {
       const advice = `write ${size} numbers, as many as there are rows`;
       throw new InputError(where, `rows[${i}]`, `${row.length} numbers`, advice);

@@ -1,4 +1,4 @@
-import { InputError, requireNumber } from "../input/index.ts";
+import { InputError, requireFunction, requireNumber, requireObject } from "../input/index.ts";
 
 /** A minimum: where it is and how low. */
 export interface ScalarMinimum {
@@ -29,6 +29,8 @@ export function minimizeScalar(
   f: (x: number) => number,
   search: { readonly lower: number; readonly upper: number; readonly tolerance?: number },
 ): ScalarMinimum {
+  requireFunction("minimizeScalar", "f", f, "a function of x");
+  requireObject("minimizeScalar", "search", search, "an object with lower and upper");
   let low = requireNumber("minimizeScalar", "lower", search.lower);
   let high = requireNumber("minimizeScalar", "upper", search.upper);
   const wanted = requireNumber("minimizeScalar", "tolerance", search.tolerance ?? 0, { min: 0 });

@@ -1,4 +1,4 @@
-import { InputError, requireNumber } from "../input/index.ts";
+import { InputError, requireEntries, requireNumber } from "../input/index.ts";
 
 /** A curve through points that never overshoots them. */
 export interface Pchip {
@@ -24,7 +24,8 @@ export interface Pchip {
  * Source: F. N. Fritsch and J. Butland, SIAM J. Sci. Stat. Comput. 5 (1984) 300–304.
  */
 export function pchip(x: readonly number[], y: readonly number[]): Pchip {
-  const n = x.length;
+  const n = requireEntries("pchip", "x", x, "a list of numbers").length;
+  requireEntries("pchip", "y", y, "a list of numbers");
   requireNumber("pchip", "number of points", n, { min: 2 });
   if (y.length !== n) {
     throw new InputError("pchip", "y", `${y.length} values`, `write ${n}, one for each x`);
@@ -78,6 +79,8 @@ export function pchip(x: readonly number[], y: readonly number[]): Pchip {
 /** Three-point end slope, limited so that the curve stays monotone. */
 function endSlope(h0: number, h1: number, secant0: number, secant1: number): number {
   const slope = ((2 * h0 + h1) * secant0 - h0 * secant1) / (h0 + h1);
-  if (slope * secant0 <= 0) return 0;
-  return secant0 * secant1 <= 0 && Math.abs(slope) > 3 * Math.abs(secant0) ? 3 * secant0 : slope;
+  if (Math.sign(slope) * Math.sign(secant0) <= 0) return 0;
+  return Math.sign(secant0) * Math.sign(secant1) <= 0 && Math.abs(slope) > 3 * Math.abs(secant0)
+    ? 3 * secant0
+    : slope;
 }

@@ -1,5 +1,13 @@
 import { describe, expect, it } from "vitest";
-import { closestWord, InputError, requireNumber, requireOneOf } from "../../lib/input/index.ts";
+import {
+  closestWord,
+  InputError,
+  requireEntries,
+  requireFunction,
+  requireNumber,
+  requireObject,
+  requireOneOf,
+} from "../../lib/input/index.ts";
 
 describe("requireNumber", () => {
   it("lets a number in at its inclusive bounds and returns it", () => {
@@ -60,5 +68,34 @@ describe("InputError", () => {
     expect(new InputError("f", "x", undefined, "write it").message).toBe(
       "f: x is missing; write it",
     );
+  });
+});
+
+describe("the shapes at the door", () => {
+  it("lets an object, a list and a function in and returns the same one", () => {
+    const object = Object.freeze({ a: 1 });
+    const list = Object.freeze([1]);
+    const double = (x: number) => 2 * x;
+    expect(requireObject("f", "input", object)).toBe(object);
+    expect(requireEntries("f", "rows", list)).toBe(list);
+    expect(requireFunction("f", "g", double)).toBe(double);
+  });
+  it("turns back everything else and says what to write", () => {
+    for (const value of [undefined, null, 3, "x", Number.NaN, [1]]) {
+      expect(() => requireObject("f", "input", value)).toThrow(InputError);
+    }
+    for (const value of [undefined, null, 3, "x", { length: 1 }]) {
+      expect(() => requireEntries("f", "rows", value)).toThrow(InputError);
+    }
+    expect(() => requireFunction("f", "g", "x * x", "a function of x")).toThrow(
+      'f: g is "x * x"; write a function of x',
+    );
+    expect(() => requireObject("f", "input", undefined)).toThrow(
+      "f: input is missing; write an object, { … }",
+    );
+  });
+  it("finds no closest word to what is no word", () => {
+    expect(closestWord(4117 as unknown as string, ["4117"])).toBeUndefined();
+    expect(closestWord("fixr", [7 as unknown as string, "fixer"])).toBe("fixer");
   });
 });

@@ -36,6 +36,25 @@ describe("distributions", () => {
   });
 });
 
+describe("distributions at their ends", () => {
+  it("go over into the normal one with many degrees of freedom", () => {
+    // t − z = (z³ + z)/4ν, Abramowitz and Stegun 26.7.5: below rounding from ν = 1e16 on.
+    for (const nu of [1e15, 1e16, 1e18, 1e300]) {
+      expect(studentTQuantile(0.975, nu)).toBeCloseTo(normalQuantile(0.975), 12);
+    }
+  });
+  it("have a plain 0 in the middle", () => {
+    expect(Object.is(normalQuantile(0.5), 0)).toBe(true);
+  });
+  it("refuse what a number cannot hold or the library used cannot do exactly", () => {
+    expect(() => studentTQuantile(1e-300, 0.5)).toThrow("too large for a number");
+    expect(() => fQuantile(1 - 2 ** -53, 1, 0.5)).toThrow("too large for a number");
+    expect(() => chiSquareQuantile(0.5, 1e11)).toThrow(InputError);
+    expect(() => fCdf(1, 3, 1e11)).toThrow(InputError);
+    expect(() => gammaLn(1e308)).toThrow(InputError);
+  });
+});
+
 describe("erf", () => {
   // Abramowitz and Stegun (1964), table 7.1: erf(0.5) to ten decimals, from memory; the laws hold it too.
   it("is the normal law in another form, odd, and 0 in the middle", () => {

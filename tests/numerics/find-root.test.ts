@@ -38,3 +38,19 @@ describe("findRoot", () => {
     expect(() => findRoot((x) => 1 / x, { lower: 0, upper: 1 })).toThrow("f(0) is Infinity");
   });
 });
+
+describe("findRoot at the door", () => {
+  it("takes equal ends only if the root is there", () => {
+    expect(findRoot((x) => x, { lower: 0, upper: 0 })).toBe(0);
+    expect(() => findRoot((x) => x, { lower: 1, upper: 1 })).toThrow("signs differ");
+  });
+  it("finds a step between the widest ends, where only halving helps", () => {
+    const step = (x: number) => (x < Math.PI ? -1e-300 : 1);
+    expect(findRoot(step, { lower: -1e300, upper: 1e300 })).toBeCloseTo(Math.PI, 12);
+  });
+  it("says what to write instead of what is no function and no interval", () => {
+    expect(() => findRoot(undefined as never, { lower: 0, upper: 1 })).toThrow("f is missing");
+    expect(() => findRoot((x) => x, undefined as never)).toThrow("with lower and upper");
+    expect(() => findRoot((x) => x, { lower: -1e308, upper: 1e308 })).toThrow("upper − lower");
+  });
+});

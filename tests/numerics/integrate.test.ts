@@ -43,3 +43,15 @@ describe("gaussLegendre", () => {
     });
   });
 });
+
+describe("integrate at the door", () => {
+  it("refuses a tolerance that is no number, and a result too large for one", () => {
+    const f = (x: number) => x;
+    expect(() => integrate(f, 0, 1, { relativeTolerance: Number.NaN })).toThrow(
+      "relativeTolerance",
+    );
+    expect(() => integrate(f, 0, 1, { absoluteTolerance: -1 })).toThrow("absoluteTolerance");
+    expect(() => integrate(() => 1e308, 0, 1e10)).toThrow("the integral from 0 to 10000000000");
+    expect(() => integrate(null as never, 0, 1)).toThrow("a function of x");
+  });
+});

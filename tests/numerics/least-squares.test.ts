@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+import { InputError } from "../../lib/input/index.ts";
 import { leastSquares } from "../../lib/numerics/index.ts";
 
 describe("leastSquares", () => {
@@ -56,5 +57,25 @@ describe("leastSquares", () => {
     expect(() => leastSquares({ rows: [[1], [2]], y: [1, 2], weights: [1, 0] })).toThrow(
       "weights[1]",
     );
+  });
+});
+
+describe("leastSquares with much and with little", () => {
+  it("takes more rows than a call takes arguments", () => {
+    const rows = Array.from({ length: 130_000 }, (_, i) => [1, i % 7]);
+    const { coefficients } = leastSquares({ rows, y: rows.map(([, x]) => 3 + 2 * (x ?? 0)) });
+    expect(coefficients[0]).toBeCloseTo(3, 9);
+    expect(coefficients[1]).toBeCloseTo(2, 9);
+  });
+  it("says what is missing and lets no infinite error out", () => {
+    const rows = [
+      [1, 0],
+      [1, 1],
+      [1, 2],
+    ];
+    expect(() => leastSquares(undefined as never)).toThrow("with rows and y");
+    expect(() => leastSquares({ rows } as never)).toThrow("y is missing");
+    expect(() => leastSquares({ rows: [1, 2, 3] as never, y: [1, 2, 3] })).toThrow(InputError);
+    expect(() => leastSquares({ rows, y: [1e300, 1, 1] })).toThrow("standard error");
   });
 });

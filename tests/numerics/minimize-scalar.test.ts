@@ -17,3 +17,18 @@ describe("minimizeScalar", () => {
     expect(() => minimizeScalar((x) => x, { lower: 1, upper: 1 })).toThrow("lower < upper");
   });
 });
+
+describe("minimizeScalar at the door", () => {
+  it("answers a flat function with a place inside and the function's value", () => {
+    const { x, value } = minimizeScalar(() => 3, { lower: 0, upper: 1 });
+    expect(value).toBe(3);
+    expect(x >= 0 && x <= 1).toBe(true);
+  });
+  it("refuses a tolerance that is no number", () => {
+    const f = (x: number) => x * x;
+    for (const tolerance of [Number.NaN, -1, "0.1" as unknown as number]) {
+      expect(() => minimizeScalar(f, { lower: -1, upper: 1, tolerance })).toThrow("tolerance");
+    }
+    expect(() => minimizeScalar(3 as never, { lower: -1, upper: 1 })).toThrow("a function of x");
+  });
+});

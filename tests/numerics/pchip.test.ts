@@ -31,3 +31,14 @@ describe("pchip", () => {
     expect(() => pchip([0, 1], [1, 2]).evaluate(1.1)).toThrow("at most 1");
   });
 });
+
+describe("pchip at the door", () => {
+  it("refuses what is no list and a slope too steep for a number", () => {
+    expect(() => pchip(undefined as never, [1, 2])).toThrow("x is missing");
+    expect(() => pchip([0, 1], 3 as never)).toThrow("y is 3");
+    expect(() => pchip([0, 1], [-1e308, 1e308])).toThrow("slope after x[0]");
+  });
+  it("keeps the slope of the smallest values", () => {
+    expect(pchip([0, 1, 2], [0, 1e-200, 2e-200]).slopes).toEqual([1e-200, 1e-200, 1e-200]);
+  });
+});

@@ -30,3 +30,13 @@ describe("seededRandom", () => {
     expect(() => seededRandom(1.5)).toThrow("whole number");
   });
 });
+
+describe("a range of whole numbers", () => {
+  it("is refused if it is empty or has broken ends", () => {
+    const { integer } = seededRandom(1);
+    expect(integer(4, 4)).toBe(4);
+    expect(() => integer(5, 1)).toThrow("max is 1; write a whole number at least 5");
+    expect(() => integer(Number.NaN, 1)).toThrow("min");
+    expect(() => integer(0.5, 3)).toThrow("min");
+  });
+});
