@@ -1,4 +1,4 @@
-import { InputError, requireNumber, requireOneOf } from "../input/index.ts";
+import { InputError, requireNumber, requireObject, requireOneOf } from "../input/index.ts";
 import { chemicalInForm } from "./chemistry/find-chemical.ts";
 import type { MixingPrice, MixingPriceList, MixingSheet, MixingUnit } from "./mixing-sheet.ts";
 
@@ -28,6 +28,8 @@ const SIZES: Readonly<Record<MixingUnit, { readonly base: "mL" | "g"; readonly s
  * priceMixingSheet(plain, { currency: "EUR", prices: [{ what: "fixer", price: 12, amount: 1, unit: "L" }] }).cost?.total // => 1.2
  */
 export function priceMixingSheet(sheet: MixingSheet, list: MixingPriceList): MixingSheet {
+  requireObject("priceMixingSheet", "sheet", sheet, "an object with title, volumeMl, steps, …");
+  requireObject("priceMixingSheet", "list", list, "an object with currency and prices");
   const prices = pricesByName(list);
   const lines: { what: string; cost: number }[] = [];
   const unpriced: string[] = [];

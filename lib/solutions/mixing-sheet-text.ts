@@ -1,3 +1,4 @@
+import { requireObject } from "../input/index.ts";
 import type { MixingSheet } from "./mixing-sheet.ts";
 
 const WIDTH = 76;
@@ -12,6 +13,7 @@ const WIDTH = 76;
  * mixingSheetText({ title: "Stop bath", volumeMl: 1000, steps: [], cost: null, assumptions: [], warnings: [], cautions: [] }) // => "Stop bath\nMakes 1 L\n"
  */
 export function mixingSheetText(sheet: MixingSheet): string {
+  requireObject("mixingSheetText", "sheet", sheet, "an object with title, volumeMl, steps, …");
   const lines = [sheet.title, `Makes ${asVolume(sheet.volumeMl)}`];
   if (sheet.steps.length > 0) lines.push("", ...stepLines(sheet));
   if (sheet.cost !== null) {

@@ -1,4 +1,4 @@
-import { requireNumber } from "../input/index.ts";
+import { requireNumber, requireObject } from "../input/index.ts";
 import { convertWithin, type UnitTable } from "./exact-ratio.ts";
 
 // In millilitres per square metre.
@@ -57,6 +57,7 @@ export function areaRateFromFilmLength(given: {
   readonly widthMm: number;
 }): number {
   const where = "areaRateFromFilmLength";
+  requireObject(where, "given", given, "an object with volumeMl, lengthM and widthMm");
   const volume = requireNumber(where, "volumeMl", given.volumeMl, { min: 0, unit: "mL" });
   const length = requireNumber(where, "lengthM", given.lengthM, { above: 0, unit: "m" });
   const width = requireNumber(where, "widthMm", given.widthMm, { above: 0, unit: "mm" });

@@ -1,4 +1,4 @@
-import { InputError, requireOneOf } from "../input/index.ts";
+import { InputError, requireObject, requireOneOf } from "../input/index.ts";
 import { adviceForRatio } from "./ratio-advice.ts";
 
 /** A dilution ratio: parts of one or more concentrates, then parts of water. */
@@ -52,6 +52,7 @@ export function parseRatio(
   reading: RatioReading = {},
   where = "parseRatio",
 ): Ratio {
+  requireObject("parseRatio", "reading", reading, "an object of options, or leave it out");
   const given: unknown = text;
   if (isRatio(given)) return parseRatio(given.text, waterOf(given), where);
   if (typeof given !== "string") {

@@ -1,4 +1,4 @@
-import { requireNumber } from "../../input/index.ts";
+import { requireNumber, requireObject } from "../../input/index.ts";
 import { cautionsFor } from "../cautions/cautions-for.ts";
 import { requireVolumeMl } from "../dilution/require-volume.ts";
 import { blendByMass, fractionWarnings } from "./blend-by-mass.ts";
@@ -55,6 +55,12 @@ export function acidToStrength(wanted: {
   readonly temperatureC?: number;
 }): AcidMix {
   const where = "acidToStrength";
+  requireObject(
+    where,
+    "wanted",
+    wanted,
+    "an object with substance, strongPercent, targetPercent, …",
+  );
   const { substance } = wanted;
   const percent = { min: 0, max: 100, unit: "%" };
   const strong = requireNumber(where, "strongPercent", wanted.strongPercent, percent);

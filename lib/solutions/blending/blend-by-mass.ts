@@ -1,4 +1,4 @@
-import { InputError, requireNumber } from "../../input/index.ts";
+import { InputError, requireNumber, requireObject } from "../../input/index.ts";
 import { cautionsFor } from "../cautions/cautions-for.ts";
 import { solutionDensity } from "./solution-density.ts";
 
@@ -49,6 +49,7 @@ export function blendByMass(given: {
   readonly temperatureC?: number;
 }): BlendByMass {
   const where = "blendByMass";
+  requireObject(where, "given", given, "an object with substance and portions");
   if (!Array.isArray(given.portions) || given.portions.length === 0) {
     const advice = "write at least one { massPercent, massG } or { massPercent, volumeMl }";
     throw new InputError(where, "portions", given.portions, advice);

@@ -1,4 +1,4 @@
-import { InputError, requireNumber } from "../../input/index.ts";
+import { InputError, requireNumber, requireObject } from "../../input/index.ts";
 import { ADDITIVE_VOLUMES } from "../dilution/dilute.ts";
 import { requireVolumeMl } from "../dilution/require-volume.ts";
 
@@ -38,6 +38,7 @@ export function blendToStrength(wanted: {
   readonly totalMl: number;
 }): Blend {
   const where = "blendToStrength";
+  requireObject(where, "wanted", wanted, "an object with first, second, target, …");
   const first = requireNumber(where, "first", wanted.first, { min: 0, max: 1e12 });
   const second = requireNumber(where, "second", wanted.second, { min: 0, max: 1e12 });
   const target = requireNumber(where, "target", wanted.target, { min: 0, max: 1e12 });

@@ -1,4 +1,4 @@
-import { InputError, requireNumber } from "../../input/index.ts";
+import { InputError, requireNumber, requireObject } from "../../input/index.ts";
 import { ADDITIVE_VOLUMES } from "../dilution/dilute.ts";
 import { requireVolumeMl } from "../dilution/require-volume.ts";
 
@@ -49,6 +49,7 @@ export interface TankToCorrect {
  */
 export function correctTank(tank: TankToCorrect): TankCorrection {
   const where = "correctTank";
+  requireObject(where, "tank", tank, "an object with tankMl, strength, target, …");
   const strengths = { min: 0, max: 1e12 };
   const full = requireVolumeMl(where, "tankMl", tank.tankMl);
   const present = requireNumber(where, "presentMl", tank.presentMl ?? full, {

@@ -1,4 +1,4 @@
-import { requireNumber } from "../../input/index.ts";
+import { requireNumber, requireObject } from "../../input/index.ts";
 import { requireVolumeMl } from "../dilution/require-volume.ts";
 
 /**
@@ -23,6 +23,7 @@ export function diluteToStrength(wanted: {
   readonly totalMl: number;
 }): { readonly stockMl: number; readonly waterMl: number; readonly totalMl: number } {
   const where = "diluteToStrength";
+  requireObject(where, "wanted", wanted, "an object with strength, target and totalMl");
   const bounds = { above: 0, max: 1e12 };
   const strength = requireNumber(where, "strength", wanted.strength, bounds);
   const target = requireNumber(where, "target", wanted.target, {

@@ -1,4 +1,4 @@
-import { InputError, requireNumber } from "../../input/index.ts";
+import { InputError, requireNumber, requireObject } from "../../input/index.ts";
 import { findRoot } from "../../numerics/index.ts";
 import { densityOf, densitySource, requireTemperature } from "./density-source.ts";
 
@@ -30,6 +30,7 @@ export function massPercentFromDensity(of: {
   readonly between?: readonly [low: number, high: number];
 }): number {
   const where = "massPercentFromDensity";
+  requireObject(where, "of", of, "an object with substance and densityGPerMl");
   const source = densitySource(where, of.substance);
   const density = requireNumber(where, "densityGPerMl", of.densityGPerMl, { above: 0 });
   const t = requireTemperature(where, source, of.temperatureC ?? 20);

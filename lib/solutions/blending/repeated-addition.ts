@@ -1,4 +1,4 @@
-import { requireNumber, requireOneOf } from "../../input/index.ts";
+import { requireNumber, requireObject, requireOneOf } from "../../input/index.ts";
 
 /**
  * Strength of a tank after the same addition has been made several times.
@@ -27,6 +27,7 @@ export function strengthAfterAdditions(given: {
   readonly order: "overflow" | "dump first";
 }): number {
   const where = "strengthAfterAdditions";
+  requireObject(where, "given", given, "an object with strength, addStrength, fraction, …");
   const strength = requireNumber(where, "strength", given.strength, { min: 0, max: 1e12 });
   const added = requireNumber(where, "addStrength", given.addStrength, { min: 0, max: 1e12 });
   const fraction = requireNumber(where, "fraction", given.fraction, { above: 0, max: 1 });

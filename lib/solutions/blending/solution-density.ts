@@ -1,4 +1,4 @@
-import { requireNumber } from "../../input/index.ts";
+import { requireNumber, requireObject } from "../../input/index.ts";
 import { densityOf, densitySource, requireTemperature } from "./density-source.ts";
 
 /** What a density was taken from. */
@@ -35,6 +35,7 @@ export function solutionDensity(of: {
   readonly temperatureC?: number;
 }): SolutionDensity {
   const where = "solutionDensity";
+  requireObject(where, "of", of, "an object with substance and massPercent");
   const source = densitySource(where, of.substance);
   const w = requireNumber(where, "massPercent", of.massPercent, {
     min: 0,

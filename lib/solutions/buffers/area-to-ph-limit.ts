@@ -1,4 +1,4 @@
-import { requireNumber } from "../../input/index.ts";
+import { requireNumber, requireObject } from "../../input/index.ts";
 import { findRoot } from "../../numerics/index.ts";
 import { type BathPhOptions, pointAt } from "./bath-ph-against-area.ts";
 
@@ -33,6 +33,7 @@ const LARGEST_SHARE = 0.999_999;
  */
 export function areaToPhLimit(options: BathPhOptions, pHLimit: number): AreaToPhLimit {
   const where = "areaToPhLimit";
+  requireObject(where, "options", options, "an object with bath, bathVolumeMl, carriedIn, …");
   const limit = requireNumber(where, "pHLimit", pHLimit, { min: 0, max: 14 });
   const inward = requireNumber(where, "carryInMlPerM2", options.carryInMlPerM2, {
     above: 0,

@@ -1,4 +1,4 @@
-import { InputError } from "../../input/index.ts";
+import { InputError, requireObject } from "../../input/index.ts";
 import { bathAfterCarryIn, type CarryInBath } from "./carry-in.ts";
 import { solutionPh } from "./solution-ph.ts";
 
@@ -30,6 +30,12 @@ export function bathPhAgainstArea(
   options: BathPhOptions,
   areasM2: readonly number[],
 ): readonly BathPhPoint[] {
+  requireObject(
+    "bathPhAgainstArea",
+    "options",
+    options,
+    "an object with bath, bathVolumeMl, carriedIn, …",
+  );
   if (!Array.isArray(areasM2) || areasM2.length === 0) {
     const advice = "write at least one area in m², such as [0, 1, 2]";
     throw new InputError("bathPhAgainstArea", "areasM2", areasM2, advice);

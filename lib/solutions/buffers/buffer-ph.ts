@@ -1,4 +1,4 @@
-import { requireNumber } from "../../input/index.ts";
+import { requireNumber, requireObject } from "../../input/index.ts";
 import { type SolutionPh, solutionPh } from "./solution-ph.ts";
 import { weakAcid } from "./weak-acid.ts";
 
@@ -32,6 +32,7 @@ export interface BufferMixture {
  */
 export function bufferPh(mixture: BufferMixture): SolutionPh {
   const where = "bufferPh";
+  requireObject(where, "mixture", mixture, "an object with acid, acidMolPerL and saltMolPerL");
   const { steps, chargeOfAcid } = weakAcid(where, mixture.acid);
   const bounds = { min: 1, max: steps.length, whole: true };
   const step = requireNumber(where, "step", mixture.step ?? 1, bounds);

@@ -1,4 +1,4 @@
-import { InputError, requireNumber } from "../../input/index.ts";
+import { InputError, requireNumber, requireObject } from "../../input/index.ts";
 import {
   mixSolutions,
   type SolutionComposition,
@@ -49,6 +49,7 @@ export interface BathAfterCarryIn {
  */
 export function bathAfterCarryIn(options: CarryInBath, areaM2: number): BathAfterCarryIn {
   const where = "bathAfterCarryIn";
+  requireObject(where, "options", options, "an object with bath, bathVolumeMl, carriedIn, …");
   const area = requireNumber(where, "areaM2", areaM2, { min: 0, unit: "m²" });
   const start = requireNumber(where, "bathVolumeMl", options.bathVolumeMl, {
     above: 0,

@@ -1,4 +1,4 @@
-import { InputError, requireNumber } from "../../input/index.ts";
+import { InputError, requireNumber, requireObject } from "../../input/index.ts";
 import type { BathFormula, FormulaIngredient } from "../formulas/bath-formula.ts";
 import { resolveIngredient } from "../formulas/resolve-ingredient.ts";
 
@@ -84,6 +84,8 @@ export function mixSolutions(
   second: SolutionComposition,
   share: number,
 ): SolutionComposition {
+  requireObject("mixSolutions", "first", first, "an object with ions, acids and notCounted");
+  requireObject("mixSolutions", "second", second, "an object with ions, acids and notCounted");
   const x = requireNumber("mixSolutions", "share", share, { min: 0, max: 1 });
   const mixed = (a: Readonly<Record<string, number>>, b: Readonly<Record<string, number>>) => {
     const names = new Set([...Object.keys(a), ...Object.keys(b)]);

@@ -1,3 +1,4 @@
+import { requireObject } from "../../input/index.ts";
 import { cautionsFor } from "../cautions/cautions-for.ts";
 import { type AreaToPhLimit, areaToPhLimit } from "./area-to-ph-limit.ts";
 import { type BathPhOptions, bathPhAgainstArea } from "./bath-ph-against-area.ts";
@@ -33,6 +34,12 @@ export interface StopBathCapacity extends AreaToPhLimit {
  * published spreads.
  */
 export function stopBathCapacity(options: BathPhOptions, pHLimit: number): StopBathCapacity {
+  requireObject(
+    "stopBathCapacity",
+    "options",
+    options,
+    "an object with bath, bathVolumeMl, carriedIn, …",
+  );
   const found = areaToPhLimit(options, pHLimit);
   const areas = Array.from({ length: 11 }, (_, i) => ((found.areaM2 ?? 0) * i) / 10);
   const curve = found.areaM2 === null ? [] : bathPhAgainstArea(options, areas);

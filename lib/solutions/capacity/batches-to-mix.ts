@@ -1,4 +1,4 @@
-import { InputError, requireNumber } from "../../input/index.ts";
+import { InputError, requireNumber, requireObject } from "../../input/index.ts";
 import type { KitPart } from "../dilution/kit-sheet.ts";
 import { requireVolumeMl, requireVolumeOrNoneMl } from "../dilution/require-volume.ts";
 
@@ -50,6 +50,7 @@ export function batchesToMix(given: {
   readonly forTanksMl?: Readonly<Record<string, number>>;
 }): readonly BatchesToMix[] {
   const where = "batchesToMix";
+  requireObject(where, "given", given, "an object with replenishers, areaM2 and batchMl");
   const area = requireNumber(where, "areaM2", given.areaM2, { min: 0, max: 1e9, unit: "m²" });
   const batchL = requireVolumeMl(where, "batchMl", given.batchMl) / 1000;
   const tanks = given.forTanksMl ?? {};

@@ -1,4 +1,4 @@
-import { closestWord, InputError, requireNumber } from "../../input/index.ts";
+import { closestWord, InputError, requireNumber, requireObject } from "../../input/index.ts";
 import {
   type AreaReading,
   type FormatCount,
@@ -53,6 +53,7 @@ export function bathCapacity(given: {
   readonly reading?: AreaReading;
 }): BathCapacity {
   const where = "bathCapacity";
+  requireObject(where, "given", given, "an object with volumeMl");
   const volumeL = requireVolumeMl(where, "volumeMl", given.volumeMl) / 1000;
   const { areaM2PerL, reading, source } = capacityOf(given);
   const totalM2 = areaM2PerL * volumeL;

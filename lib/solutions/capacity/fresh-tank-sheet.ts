@@ -1,4 +1,4 @@
-import { InputError, requireNumber } from "../../input/index.ts";
+import { InputError, requireNumber, requireObject } from "../../input/index.ts";
 import { cautionsFor } from "../cautions/cautions-for.ts";
 import { ADDITIVE_VOLUMES } from "../dilution/dilute.ts";
 import { requireVolumeMl } from "../dilution/require-volume.ts";
@@ -49,6 +49,7 @@ export function freshTankSheet(tank: {
   readonly substances?: readonly string[];
 }): FreshTankSheet {
   const where = "freshTankSheet";
+  requireObject(where, "tank", tank, "an object with title, tankMl, replenisherMlPerL, …");
   const volume = requireVolumeMl(where, "tankMl", tank.tankMl);
   const r = requireNumber(where, "replenisherMlPerL", tank.replenisherMlPerL, {
     above: 0,

@@ -1,4 +1,4 @@
-import { InputError, requireNumber } from "../../input/index.ts";
+import { InputError, requireNumber, requireObject } from "../../input/index.ts";
 import { requireVolumeMl } from "../dilution/require-volume.ts";
 import { type ReuseRule, reuseRules } from "./capacity-data.ts";
 
@@ -38,6 +38,7 @@ export function reuseTime(given: {
   readonly rule: string | ReuseRule;
 }): ReuseTime {
   const where = "reuseTime";
+  requireObject(where, "given", given, "an object with timeMin, filmsDone, volumeMl, …");
   const first = requireNumber(where, "timeMin", given.timeMin, { above: 0, max: 1e6, unit: "min" });
   const done = requireNumber(where, "filmsDone", given.filmsDone, { min: 0, max: 1e9 });
   const volumeL = requireVolumeMl(where, "volumeMl", given.volumeMl) / 1000;

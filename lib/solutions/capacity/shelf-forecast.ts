@@ -1,4 +1,4 @@
-import { closestWord, InputError } from "../../input/index.ts";
+import { closestWord, InputError, requireObject } from "../../input/index.ts";
 import { requireVolumeOrNoneMl } from "../dilution/require-volume.ts";
 import type { BatchesToMix, ReplenisherKit } from "./batches-to-mix.ts";
 import { type StockForecast, stockForecast } from "./stock-forecast.ts";
@@ -49,6 +49,7 @@ export function shelfForecast(given: {
   readonly from: string;
   readonly leadDays: number;
 }): readonly ShelfForecast[] {
+  requireObject("shelfForecast", "given", given, "an object with kits, mixes, shelf, …");
   const { from, leadDays } = given;
   const uses = given.kits.flatMap((kit) => usesOf(kit, given.mixes));
   return [...new Set(uses.map(({ what }) => what))].map((what) => {

@@ -1,3 +1,4 @@
+import { requireObject } from "../../input/index.ts";
 import { requireVolumeOrNoneMl } from "../dilution/require-volume.ts";
 import { dateOf, dayOf, requireDays, requireWeekUseMl, weekdayOf } from "./stock-calendar.ts";
 
@@ -44,6 +45,7 @@ export function stockForecast(given: {
   readonly reserveMl?: number;
 }): StockForecast {
   const where = "stockForecast";
+  requireObject(where, "given", given, "an object with onShelfMl, weekUseMl, from, …");
   const onShelf = requireVolumeOrNoneMl(where, "onShelfMl", given.onShelfMl);
   const reserve = requireVolumeOrNoneMl(where, "reserveMl", given.reserveMl ?? 0);
   const lead = requireDays(where, "leadDays", given.leadDays);

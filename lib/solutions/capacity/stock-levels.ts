@@ -1,3 +1,4 @@
+import { requireObject } from "../../input/index.ts";
 import { requireVolumeOrNoneMl } from "../dilution/require-volume.ts";
 import { dateOf, dayOf, requireDays, requireWeekUseMl, weekdayOf } from "./stock-calendar.ts";
 
@@ -31,6 +32,7 @@ export function stockLevels(given: {
   readonly days: number;
 }): readonly StockLevel[] {
   const where = "stockLevels";
+  requireObject(where, "given", given, "an object with onShelfMl, weekUseMl, from, …");
   let level = requireVolumeOrNoneMl(where, "onShelfMl", given.onShelfMl);
   const week = requireWeekUseMl(where, given.weekUseMl);
   const days = requireDays(where, "days", given.days);

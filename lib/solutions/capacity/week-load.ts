@@ -1,4 +1,4 @@
-import { InputError } from "../../input/index.ts";
+import { InputError, requireObject } from "../../input/index.ts";
 import { type AreaReading, type FormatCount, productionAreaM2 } from "../../units/index.ts";
 import { dateOf, dayOf, weekdayOf } from "./stock-calendar.ts";
 
@@ -35,6 +35,7 @@ export function weekLoad(
   options: { readonly to: string; readonly reading?: AreaReading },
 ): WeekLoad {
   const where = "weekLoad";
+  requireObject(where, "options", options, "an object with to");
   if (!Array.isArray(rows)) {
     const advice = 'write a list like [{ date: "2026-03-02", format: "120", count: 4 }]';
     throw new InputError(where, "rows", rows, advice);

@@ -1,4 +1,4 @@
-import { requireNumber } from "../../input/index.ts";
+import { requireNumber, requireObject } from "../../input/index.ts";
 import { parseRatio, type Ratio, type RatioReading } from "../../units/index.ts";
 import { ADDITIVE_VOLUMES, readingOf } from "./dilute.ts";
 import { ratioStrength } from "./ratio-strength.ts";
@@ -47,6 +47,7 @@ export function checkConcentratePerFilm(
   } & RatioReading,
 ): ConcentratePerFilm {
   const where = "checkConcentratePerFilm";
+  requireObject(where, "given", given, "an object with ratio, totalMl, films, …");
   const strength = ratioStrength(parseRatio(given.ratio, readingOf(given), where));
   const total = requireVolumeMl(where, "totalMl", given.totalMl);
   const films = requireNumber(where, "films", given.films, { min: 0.01, max: 1e9 });

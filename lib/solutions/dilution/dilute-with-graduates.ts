@@ -1,4 +1,4 @@
-import { InputError } from "../../input/index.ts";
+import { InputError, requireObject } from "../../input/index.ts";
 import type { Ratio, RatioReading } from "../../units/index.ts";
 import { ADDITIVE_VOLUMES, dilute } from "./dilute.ts";
 import { type Graduate, graduateFor } from "./graduate.ts";
@@ -51,6 +51,12 @@ export function diluteWithGraduates(
     readonly names?: readonly string[];
   } & RatioReading,
 ): MeasuredDilution {
+  requireObject(
+    "diluteWithGraduates",
+    "wanted",
+    wanted,
+    "an object with ratio, totalMl and vessels",
+  );
   const vessels = vesselsBySize(wanted.vessels);
   const plan = dilute(wanted);
   const water = plan.waterMl > 0 ? [{ what: "water", volumeMl: plan.waterMl }] : [];

@@ -1,4 +1,4 @@
-import { InputError } from "../../input/index.ts";
+import { InputError, requireObject } from "../../input/index.ts";
 import { parseRatio, type Ratio, type RatioReading } from "../../units/index.ts";
 import { cautionsFor } from "../cautions/cautions-for.ts";
 import { requireVolumeMl } from "./require-volume.ts";
@@ -50,6 +50,7 @@ export function dilute(
     readonly names?: readonly string[];
   } & RatioReading,
 ): Dilution {
+  requireObject("dilute", "wanted", wanted, "an object with ratio and totalMl");
   const ratio = parseRatio(wanted.ratio, readingOf(wanted), "dilute");
   const total = requireVolumeMl("dilute", "totalMl", wanted.totalMl);
   const names = concentrateNames("dilute", ratio, wanted.names);

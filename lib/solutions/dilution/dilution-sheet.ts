@@ -1,4 +1,4 @@
-import { requireNumber } from "../../input/index.ts";
+import { requireNumber, requireObject } from "../../input/index.ts";
 import type { Ratio, RatioReading } from "../../units/index.ts";
 import { cautionsFor } from "../cautions/cautions-for.ts";
 import type { MixingSheet, MixingStep } from "../mixing-sheet.ts";
@@ -36,6 +36,7 @@ export function dilutionSheet(
     readonly temperatureC?: number;
   } & RatioReading,
 ): MixingSheet {
+  requireObject("dilutionSheet", "wanted", wanted, "an object with title, ratio and totalMl");
   if (wanted.temperatureC !== undefined) {
     const liquid = { min: 0, max: 100, unit: "°C" };
     requireNumber("dilutionSheet", "temperatureC", wanted.temperatureC, liquid);

@@ -1,4 +1,4 @@
-import { InputError, requireNumber } from "../../input/index.ts";
+import { InputError, requireNumber, requireObject } from "../../input/index.ts";
 import { cautionsFor } from "../cautions/cautions-for.ts";
 import type { MixingSheet, MixingStep } from "../mixing-sheet.ts";
 import { requireVolumeMl } from "./require-volume.ts";
@@ -38,6 +38,7 @@ export function kitSheet(kit: {
   readonly substances?: readonly string[];
 }): MixingSheet {
   const where = "kitSheet";
+  requireObject(where, "kit", kit, "an object with title, parts and volumeMl");
   const volume = requireVolumeMl(where, "volumeMl", kit.volumeMl);
   const grain = requireNumber(where, "roundToMl", kit.roundToMl ?? 0.1, {
     min: 1e-6,

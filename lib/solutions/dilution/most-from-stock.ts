@@ -1,4 +1,4 @@
-import { InputError } from "../../input/index.ts";
+import { InputError, requireObject } from "../../input/index.ts";
 import { parseRatio, type Ratio, type RatioReading } from "../../units/index.ts";
 import { concentrateNames, type Dilution, type DilutionPart, dilute, readingOf } from "./dilute.ts";
 import { requireVolumeOrNoneMl } from "./require-volume.ts";
@@ -36,6 +36,7 @@ export function mostFromStock(
   } & RatioReading,
 ): MostFromStock {
   const where = "mostFromStock";
+  requireObject(where, "have", have, "an object with ratio and availableMl");
   const ratio = parseRatio(have.ratio, readingOf(have), where);
   const names = concentrateNames(where, ratio, have.names);
   const count = ratio.concentrateParts.length;

@@ -1,4 +1,4 @@
-import { InputError } from "../../input/index.ts";
+import { InputError, requireObject } from "../../input/index.ts";
 import type { Ratio } from "../../units/index.ts";
 import { ADDITIVE_VOLUMES } from "./dilute.ts";
 import { ratioStrength, requireSingle } from "./ratio-strength.ts";
@@ -41,6 +41,7 @@ export function redilute(given: {
   readonly totalMl?: number;
   readonly fromMl?: number;
 }): Redilution {
+  requireObject("redilute", "given", given, "an object with from and to");
   const fFrom = ratioStrength(requireSingle("redilute", "from", given.from));
   const fTo = ratioStrength(requireSingle("redilute", "to", given.to));
   const share = fTo <= fFrom ? fTo / fFrom : (1 - fTo) / (1 - fFrom);

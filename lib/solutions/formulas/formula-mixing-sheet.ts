@@ -1,4 +1,4 @@
-import { requireNumber } from "../../input/index.ts";
+import { requireNumber, requireObject } from "../../input/index.ts";
 import type { MixingPriceList, MixingSheet, MixingStep } from "../mixing-sheet.ts";
 import { priceMixingSheet } from "../mixing-sheet-price.ts";
 import type { BathFormula } from "./bath-formula.ts";
@@ -48,6 +48,7 @@ export function formulaMixingSheet(
   options: FormulaSheetOptions,
 ): MixingSheet {
   const where = "formulaMixingSheet";
+  requireObject(where, "options", options, "an object with volumeMl");
   const batch = scaleFormula(formula, options.volumeMl);
   const balance = options.balanceDivisionG ?? 0.1;
   const graduate = requireNumber(where, "graduateDivisionMl", options.graduateDivisionMl ?? 1, {

@@ -1,3 +1,4 @@
+import { requireEntries } from "../../input/index.ts";
 import { chemicalInForm } from "../chemistry/find-chemical.ts";
 import { type MixingRule, mixingRules } from "./mixing-rules.ts";
 
@@ -20,6 +21,7 @@ export interface OrderFault {
  * Source: the rules in `mixingRules`, each with its own.
  */
 export function checkMixingOrder(names: readonly string[]): readonly OrderFault[] {
+  requireEntries("checkMixingOrder", "names", names, "a list of texts");
   const tags = names.map(tagsOf);
   return mixingRules.flatMap((rule) =>
     names.flatMap((name, i) =>
@@ -48,6 +50,7 @@ export function checkMixingOrder(names: readonly string[]): readonly OrderFault[
  * Source: the rules in `mixingRules`, each with its own.
  */
 export function inMixingOrder(names: readonly string[]): readonly string[] {
+  requireEntries("inMixingOrder", "names", names, "a list of texts");
   const waiting = names.map((name) => ({ name, tags: tagsOf(name) }));
   const ordered: string[] = [];
   while (waiting.length > 0) {

@@ -1,3 +1,4 @@
+import { requireObject } from "../../input/index.ts";
 import { chemicalInForm } from "../chemistry/find-chemical.ts";
 import { percentAt } from "../chemistry/solubility.ts";
 import type { BatchIngredient, FormulaBatch } from "./scale-formula.ts";
@@ -34,6 +35,12 @@ const ML_PER_G = 0.4;
  * Source: solubilities of the registry (CRC Handbook, 98th ed., unless marked).
  */
 export function solubilityCheck(batch: FormulaBatch): readonly IngredientSolubility[] {
+  requireObject(
+    "solubilityCheck",
+    "batch",
+    batch,
+    "an object with name, volumeMl, startingWaterMl, …",
+  );
   const dry = batch.ingredients.reduce((sum, each) => sum + ML_PER_G * each.massG, 0);
   const conditions = [
     { temperatureC: batch.startingTemperatureC, waterG: batch.startingWaterMl },

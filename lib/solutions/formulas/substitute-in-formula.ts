@@ -1,4 +1,4 @@
-import { InputError } from "../../input/index.ts";
+import { InputError, requireObject } from "../../input/index.ts";
 import { chemicalInForm } from "../chemistry/find-chemical.ts";
 import type { BathFormula, FormulaIngredient } from "./bath-formula.ts";
 import { substituteChemical } from "./substitute-chemical.ts";
@@ -18,6 +18,7 @@ import { substituteChemical } from "./substitute-chemical.ts";
  * Source: equal moles; molar masses from IUPAC 2021 weights.
  */
 export function substituteInFormula(formula: BathFormula, from: string, to: string): BathFormula {
+  requireObject("substituteInFormula", "formula", formula, "an object with id, name, purpose, …");
   const wanted = chemicalInForm(from).chemical;
   const isWanted = (each: FormulaIngredient) =>
     each.ownFormula === undefined && chemicalInForm(each.chemical, each.form).chemical === wanted;

@@ -1,4 +1,4 @@
-import { InputError, requireNumber } from "../../input/index.ts";
+import { InputError, requireNumber, requireObject } from "../../input/index.ts";
 import { correctTank, type TankCorrection } from "../blending/correct-tank.ts";
 import { cautionsFor } from "../cautions/cautions-for.ts";
 import {
@@ -53,6 +53,7 @@ export function hydrometerCheck(
   },
 ): HydrometerCheck {
   const where = "hydrometerCheck";
+  requireObject(where, "given", given, "an object with reading, temperatureC, target, …");
   const target = requireNumber(where, "target", given.target, { above: 0, max: 1e12 });
   const bounds = { min: 0, below: 1 };
   const tolerance = requireNumber(where, "tolerance", given.tolerance ?? 0.05, bounds);

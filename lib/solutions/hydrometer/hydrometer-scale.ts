@@ -1,4 +1,4 @@
-import { InputError, requireNumber } from "../../input/index.ts";
+import { InputError, requireNumber, requireObject } from "../../input/index.ts";
 import { celsiusFromFahrenheit } from "../../units/index.ts";
 import { waterDensityGPerMl } from "../blending/water-density.ts";
 
@@ -66,6 +66,7 @@ export function densityFromHydrometer(given: {
   readonly glassExpansionPerC?: number;
 }): number {
   const where = "densityFromHydrometer";
+  requireObject(where, "given", given, "an object with reading and temperatureC");
   const hint = "a gravity like 1.042, not 42 or 1042";
   const reading = requireNumber(where, "reading", given.reading, { min: 0.6, max: 2, hint });
   const bounds = { min: 0, max: 100, unit: "°C" };
@@ -104,6 +105,7 @@ export function gravityAtReference(given: {
   readonly temperatureC: number;
   readonly liquidExpansionPerC?: number;
 }): number {
+  requireObject("gravityAtReference", "given", given, "an object with reading and temperatureC");
   const density = densityFromHydrometer(given);
   const { liquidC, waterC } = hydrometerScale(given.scale ?? "20/20");
   const beta = given.liquidExpansionPerC;

@@ -1,4 +1,4 @@
-import { InputError, requireNumber } from "../../input/index.ts";
+import { InputError, requireNumber, requireObject } from "../../input/index.ts";
 
 /** A solution of known strength and its gravity on the hydrometer in use. */
 export interface GravityPoint {
@@ -37,6 +37,7 @@ export function strengthFromGravity(given: {
   readonly extrapolate?: boolean;
 }): StrengthFromGravity {
   const where = "strengthFromGravity";
+  requireObject(where, "given", given, "an object with specificGravity and points");
   const gravity = requireNumber(where, "specificGravity", given.specificGravity, {
     min: 0.6,
     max: 2,

@@ -1,4 +1,4 @@
-import { InputError } from "../../input/index.ts";
+import { InputError, requireObject } from "../../input/index.ts";
 import { celsiusFromFahrenheit } from "../../units/index.ts";
 import { massPercentFromDensity } from "../blending/mass-percent-from-density.ts";
 import { solutionDensity } from "../blending/solution-density.ts";
@@ -55,6 +55,12 @@ export interface HydrometerStrength {
  * Source: as `gravityAtReference`, `strengthFromGravity` and `solutionDensity`.
  */
 export function strengthFromHydrometer(given: HydrometerReading): HydrometerStrength {
+  requireObject(
+    "strengthFromHydrometer",
+    "given",
+    given,
+    "an object with reading and temperatureC",
+  );
   if ((given.points === undefined) === (given.substance === undefined)) {
     const advice = 'write either points, two known mixes, or substance, like "sodium thiosulfate"';
     throw new InputError("strengthFromHydrometer", "points", given.points, advice);

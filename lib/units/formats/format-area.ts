@@ -1,4 +1,4 @@
-import { InputError, requireNumber, requireOneOf } from "../../input/index.ts";
+import { InputError, requireNumber, requireObject, requireOneOf } from "../../input/index.ts";
 import { convertArea } from "../area.ts";
 import { photoFormatFor } from "./photo-format-by-id.ts";
 
@@ -25,6 +25,7 @@ export function rectangleAreaM2(size: {
   readonly widthMm: number;
   readonly lengthMm: number;
 }): number {
+  requireObject("rectangleAreaM2", "size", size, "an object with widthMm and lengthMm");
   const width = requireNumber("rectangleAreaM2", "widthMm", size.widthMm, { above: 0, unit: "mm" });
   const length = requireNumber("rectangleAreaM2", "lengthMm", size.lengthMm, {
     above: 0,
@@ -55,6 +56,7 @@ export function formatAreaM2(
   format: string,
   options: { readonly reading?: AreaReading } = {},
 ): number {
+  requireObject("formatAreaM2", "options", options, "an object of options, or leave it out");
   const found = photoFormatFor("formatAreaM2", format);
   const readings = ["dimensions", "trade"] as const;
   const reading = requireOneOf(
