@@ -1,3 +1,4 @@
+export { acidSheet } from "./blending/acid-sheet.ts";
 export { type AcidMix, acidToStrength } from "./blending/acid-to-strength.ts";
 export { type BlendByMass, blendByMass, type PortionByMass } from "./blending/blend-by-mass.ts";
 export { type Blend, blendToStrength } from "./blending/blend-to-strength.ts";
@@ -82,8 +83,14 @@ export {
   hazardStatement,
 } from "./chemistry/chemical-hazards.ts";
 export { type ChemicalInForm, chemicalInForm } from "./chemistry/find-chemical.ts";
+export { type HazardLimits, hazardLimits } from "./chemistry/hazard-limits.ts";
 export { type MolarMass, molarMass } from "./chemistry/molar-mass.ts";
 export { type Solubility, solubility } from "./chemistry/solubility.ts";
+export {
+  type DissolvedSubstance,
+  type SolutionHazards,
+  solutionHazards,
+} from "./chemistry/solution-hazards.ts";
 export {
   type ConcentratePerFilm,
   checkConcentratePerFilm,
@@ -107,6 +114,7 @@ export {
   bathFormulas,
   type FormulaIngredient,
 } from "./formulas/bath-formula.ts";
+export { bathHazards } from "./formulas/bath-hazards.ts";
 export { type FormulaSheetOptions, formulaMixingSheet } from "./formulas/formula-mixing-sheet.ts";
 export { type MetaborateFromBorax, metaborateFromBorax } from "./formulas/metaborate-from-borax.ts";
 export { checkMixingOrder, inMixingOrder, type OrderFault } from "./formulas/mixing-order.ts";

@@ -1,5 +1,7 @@
 import { cautionsFor } from "../cautions/cautions-for.ts";
 import { chemicalHazards } from "../chemistry/chemical-hazards.ts";
+import { NO_CLASS } from "../chemistry/solution-hazards.ts";
+import { bathHazards, hazardSentence } from "./bath-hazards.ts";
 import { checkMixingOrder } from "./mixing-order.ts";
 import type { BatchIngredient, FormulaBatch } from "./scale-formula.ts";
 import { solubilityCheck } from "./solubility-check.ts";
@@ -50,7 +52,7 @@ function solubilityWarnings(batch: FormulaBatch): readonly string[] {
     );
 }
 
-/** Cautions for what is in the batch, and the hazard statements of each label. */
+/** Cautions for what is in the batch, the hazard statements of each label, and those of the bath. */
 export function sheetCautions(batch: FormulaBatch): readonly string[] {
   const names = batch.ingredients.map(({ what }) => what);
   const labels = batch.ingredients.flatMap((each) => {
@@ -59,7 +61,17 @@ export function sheetCautions(batch: FormulaBatch): readonly string[] {
     const statements = known.statements.map(({ code, text }) => `${text} (${code})`).join(". ");
     return [`${known.name}: ${known.signalWord}. ${statements}.`];
   });
-  return [...cautionsFor(names), ...labels];
+  return [...cautionsFor(names), ...labels, ...finishedBath(batch)];
+}
+
+function finishedBath(batch: FormulaBatch): readonly string[] {
+  try {
+    const hazards = bathHazards(batch);
+    const more = hazards.cautions.filter((caution) => caution !== NO_CLASS);
+    return [hazardSentence("the finished bath", hazards), ...more];
+  } catch {
+    return []; // nothing in it is in the registry
+  }
 }
 
 function hazardsOf({ chemical, form }: BatchIngredient) {

@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
 import {
+  acidSheet,
   acidToStrength,
   blendByMass,
   densityModels,
@@ -211,6 +212,51 @@ describe("acidToStrength", () => {
     expect(() => acidToStrength({ ...wanted, targetPercent: 0 })).toThrow("between");
     expect(() => acidToStrength({ ...wanted, weakPercent: 30 })).toThrow("targetPercent");
     expect(() => acidToStrength({ ...wanted, weakPercent: 99.5 })).toThrow("weakPercent");
+  });
+});
+
+describe("acidSheet", () => {
+  const wanted = { title: "28 % acid", substance: "acetic acid", totalMl: 2000 };
+  const acetic28 = { ...wanted, strongPercent: 99.5, targetPercent: 28 };
+
+  it("pours water first and acid into it, and sums to the volume and its contraction", () => {
+    const sheet = acidSheet({ ...acetic28, strongName: "glacial acetic acid" });
+    expect(sheet.steps.map(({ what }) => what)).toEqual([
+      "water, cold",
+      "glacial acetic acid",
+      "water to make the final volume",
+    ]);
+    const poured = sheet.steps.reduce((sum, { amount }) => sum + amount, 0);
+    const { contractionMl } = acidToStrength(acetic28);
+    expect(Math.abs(poured - 2000 - contractionMl)).toBeLessThan(1); // each step to a whole mL
+    expect(sheet.steps[1]?.note).toContain("never the other way round");
+  });
+  it("bears the label of what is poured and of what is made", () => {
+    const cautions = acidSheet(acetic28).cautions.join("\n");
+    expect(cautions).toMatch(/as poured: danger. Flammable liquid and vapour \(H226\)/);
+    expect(cautions).toMatch(/28 % acid, as made: danger. Causes severe skin burns/);
+    const weak = acidSheet({ ...wanted, title: "stop", strongPercent: 28, targetPercent: 1.4 });
+    expect(weak.cautions.at(-1)).toContain("stop, as made: no hazard class by calculation");
+  });
+  it("says how far the graduate rounds, and warns where that is much", () => {
+    const coarse = acidSheet({ ...acetic28, totalMl: 100, graduateDivisionMl: 10 });
+    expect(coarse.steps[1]).toMatchObject({ amount: 30 });
+    expect(coarse.steps[1]?.note).toContain("rounded +8.1 %");
+    expect(coarse.warnings[0]).toContain("small for this graduate");
+    expect(acidSheet(acetic28).warnings).toEqual([]);
+  });
+  it("makes a sheet of a substance that the registry lacks, without a label", () => {
+    const sheet = acidSheet({
+      ...wanted,
+      substance: "hydrochloric acid",
+      strongPercent: 36,
+      targetPercent: 10,
+    });
+    expect(sheet.cautions.join()).not.toContain("as made");
+  });
+  it("refuses what acidToStrength refuses, and a graduate without steps", () => {
+    expect(() => acidSheet({ ...acetic28, targetPercent: 99.6 })).toThrow("targetPercent");
+    expect(() => acidSheet({ ...acetic28, graduateDivisionMl: 0 })).toThrow("graduateDivisionMl");
   });
 });
 

@@ -135,7 +135,7 @@ describe("priceMixingSheet", () => {
     expect(() => priceMixingSheet(sheet, { currency: "EUR", prices: twice })).toThrow("twice");
     for (const odd of [null, {}, { currency: "EUR" }, { currency: 1, prices: [] }]) {
       const list = odd as unknown as MixingPriceList;
-      expect(() => priceMixingSheet(sheet, list)).toThrow('currency: "EUR"');
+      expect(() => priceMixingSheet(sheet, list)).toThrow("currency");
     }
     const nameless = [{ ...price, what: "" }];
     expect(() => priceMixingSheet(sheet, { currency: "EUR", prices: nameless })).toThrow("name");
