@@ -1,5 +1,4 @@
 import { InputError, requireNumber } from "../../input/index.ts";
-import { lineFlows } from "./line-flows.ts";
 import type { ComponentInTank, LineComponent, LineTankFlows, TankLine } from "./tank-line.ts";
 
 /** Where what leaves the tanks goes to. */
@@ -10,23 +9,6 @@ export interface Compartments {
   readonly matrix: readonly (readonly number[])[];
   readonly inflowG: readonly number[];
   readonly startG: readonly number[];
-}
-
-/** Flows of a line, and an error where a tank falls or a component names a tank that is not there. */
-export function steadyFlows(
-  where: string,
-  line: TankLine,
-  areaM2PerDay: number,
-): readonly LineTankFlows[] {
-  const flows = lineFlows(line, areaM2PerDay);
-  const falling = flows.find(({ overflowL }) => overflowL < 0);
-  if (falling !== undefined) {
-    const lost = Number((-1000 * falling.overflowL).toPrecision(3));
-    const advice = `it loses ${lost} mL a day more than it gains; feed it more, or correct carry-over and evaporation`;
-    throw new InputError(where, `tank ${falling.name}`, "falling", advice);
-  }
-  requireTankNames(where, line, flows);
-  return flows;
 }
 
 /** An error where a component names a tank that is not there. */

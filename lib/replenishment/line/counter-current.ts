@@ -1,4 +1,4 @@
-import { requireNumber } from "../../input/index.ts";
+import { requireNumber, requireObject } from "../../input/index.ts";
 import { findRoot } from "../../numerics/index.ts";
 
 /**
@@ -24,6 +24,7 @@ export function counterCurrentResidual(wash: {
   readonly stages: number;
 }): number {
   const where = "counterCurrentResidual";
+  requireObject(where, "wash", wash, "an object with ratio and stages");
   const ratio = requireNumber(where, "ratio", wash.ratio, { min: 0, max: 1e12 });
   const stages = requireNumber(where, "stages", wash.stages, { min: 1, max: 50, whole: true });
   return 1 / sumOfPowers(ratio, stages);
@@ -49,6 +50,7 @@ export function counterCurrentRatio(wash: {
   readonly stages: number;
 }): number {
   const where = "counterCurrentRatio";
+  requireObject(where, "wash", wash, "an object with dilution and stages");
   const dilution = requireNumber(where, "dilution", wash.dilution, { min: 1, max: 1e12 });
   const stages = requireNumber(where, "stages", wash.stages, { min: 1, max: 50, whole: true });
   if (stages === 1 || dilution === 1) return dilution - 1;

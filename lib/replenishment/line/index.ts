@@ -1,4 +1,5 @@
 export { counterCurrentRatio, counterCurrentResidual } from "./counter-current.ts";
+export type { FallingTank } from "./falling-tanks.ts";
 export { lineFlows } from "./line-flows.ts";
 export type { LineDay, LineDayState, LineLog } from "./line-log.ts";
 export { tankLineOverDays } from "./line-over-days.ts";

@@ -1,4 +1,4 @@
-import { InputError, requireNumber } from "../../input/index.ts";
+import { InputError, requireNumber, requireObject } from "../../input/index.ts";
 import { requireLitres } from "../require-litres.ts";
 import { requireAreaPerDay } from "../tank/bath-tank.ts";
 import type { LineTankFlows, TankLine } from "./tank-line.ts";
@@ -23,6 +23,7 @@ import type { LineTankFlows, TankLine } from "./tank-line.ts";
  */
 export function lineFlows(line: TankLine, areaM2PerDay: number): readonly LineTankFlows[] {
   const where = "lineFlows";
+  requireObject(where, "line", line, "an object with tanks and components");
   const area = requireAreaPerDay(where, areaM2PerDay);
   const { tanks } = line;
   if (!Array.isArray(tanks) || tanks.length === 0) {

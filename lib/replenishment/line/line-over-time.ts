@@ -1,15 +1,17 @@
 import { requireNumber } from "../../input/index.ts";
 import { requireAreaPerDay } from "../tank/bath-tank.ts";
-import { compartmentsOf, SINKS, steadyFlows } from "./compartments.ts";
+import { compartmentsOf, requireTankNames, SINKS } from "./compartments.ts";
+import { type FallingTank, fallingInWords, fallingTanks } from "./falling-tanks.ts";
+import { lineFlows } from "./line-flows.ts";
 import type { LineTankFlows, TankLine } from "./tank-line.ts";
 import { afterTransition, transitionOf } from "./transition.ts";
 
 /** A line at one moment. */
 export interface LineMoment {
   readonly days: number;
-  /** g/L by component, then by tank. */
-  readonly concentrationGPerL: Readonly<Record<string, Readonly<Record<string, number>>>>;
-  /** g that have left so far, by component: to the drain, with the material, lost by itself. */
+  /** g/L by component, then by tank; null once the component is used up in one of them. */
+  readonly concentrationGPerL: Readonly<Record<string, Readonly<Record<string, number | null>>>>;
+  /** g that have left so far, by component: to the drain, with the material, lost by itself; empty then. */
   readonly leftG: Readonly<Record<string, Readonly<Record<string, number>>>>;
   /** g in the tanks and outside, less what was there and came in: rounding only. */
   readonly imbalanceG: Readonly<Record<string, number>>;
@@ -18,6 +20,9 @@ export interface LineMoment {
 /** A line of tanks in time. */
 export interface LineOverTime {
   readonly flows: readonly LineTankFlows[];
+  /** Tanks that lose more than they gain; with any of them no moment is computed. */
+  readonly falling: readonly FallingTank[];
+  /** In the order asked for; none if a tank falls. */
   readonly moments: readonly LineMoment[];
   readonly warnings: readonly string[];
 }
@@ -31,8 +36,9 @@ export interface LineOverTime {
  * @param line see {@link TankLine}; starts and feeds in g/L
  * @param areaM2PerDay load, m²/day, at least 0
  * @param days moments, days from the start, each at least 0
- * @returns g/L in each tank, g that have left, and the imbalance of each component (rounding only)
- * @throws InputError for a falling tank, unknown names, or a number out of range
+ * @returns g/L in each tank, g that have left, and the imbalance of each component (rounding only); no
+ *   moments if a tank falls, which is reported
+ * @throws InputError for unknown names, or a number out of range
  *
  * @example
  * const tanks = [{ name: "fixer", volumeL: 10, rateMlPerM2: 1000, carryOverMlPerM2: 50 }, { name: "wash", volumeL: 10, feedMlPerDay: 100000, carryOverMlPerM2: 50 }];
@@ -49,39 +55,69 @@ export function tankLineOverTime(
 ): LineOverTime {
   const where = "tankLineOverTime";
   const area = requireAreaPerDay(where, areaM2PerDay);
-  const flows = steadyFlows(where, line, area);
+  const flows = lineFlows(line, area);
+  requireTankNames(where, line, flows);
+  const falling = fallingTanks(flows);
+  const warnings = falling.map(fallingInWords);
   const models = line.components.map((component) => ({
     name: component.name,
     model: compartmentsOf(where, line, flows, area, component),
   }));
-  const warnings = new Set<string>();
-  const moments = days.map((t, i): LineMoment => {
-    requireNumber(where, `days[${i}]`, t, { min: 0, max: 1e6, unit: "days" });
-    const states = models.map(({ name, model }) => {
+  const times = days.map((t, i) =>
+    requireNumber(where, `days[${i}]`, t, { min: 0, max: 1e6, unit: "days" }),
+  );
+  if (falling.length > 0) return { flows, falling, moments: [], warnings };
+  const inOrder = [...new Set(times)].toSorted((a, b) => a - b);
+  const columns = models.map(({ name, model }) => {
+    const states = new Map<number, ComponentState>();
+    let usedUp = false;
+    for (const t of inOrder) {
       const grams = afterTransition(transitionOf(model, t), model.startG);
-      const inTanks = flows.map((flow, k) => {
-        const concentration = (grams[k] ?? 0) / (line.tanks[k]?.volumeL ?? Number.NaN);
-        if (concentration < -1e-12 * Math.abs(model.startG[k] ?? 0)) {
-          warnings.add(
-            `${name} is used up in ${flow.name}: more is asked for than comes in, and the model no longer holds.`,
-          );
-        }
-        return [flow.name, concentration] as const;
+      const empty = usedUp ? -1 : emptyTank(grams, model.startG, flows.length);
+      if (empty >= 0) {
+        usedUp = true;
+        const tank = flows[empty]?.name;
+        warnings.push(
+          `${name} is used up in ${tank} by day ${t}: more is asked for than comes in, and it is not computed from there on.`,
+        );
+      }
+      const gPerL = (k: number) => (grams[k] ?? 0) / (line.tanks[k]?.volumeL ?? Number.NaN);
+      states.set(t, {
+        inTanks: Object.fromEntries(
+          flows.map(({ name: tank }, k) => [tank, usedUp ? null : gPerL(k)]),
+        ),
+        left: usedUp
+          ? {}
+          : Object.fromEntries(SINKS.map((sink, k) => [sink, grams[flows.length + k] ?? 0])),
+        imbalance: total(grams) - total(model.startG) - t * total(model.inflowG),
       });
-      const there = total(model.startG) + t * total(model.inflowG);
-      const left = SINKS.map((sink, k) => [sink, grams[flows.length + k] ?? 0] as const);
-      return { name, inTanks, left, imbalance: total(grams) - there };
-    });
-    const by = <T>(pick: (state: (typeof states)[number]) => T) =>
-      Object.fromEntries(states.map((state) => [state.name, pick(state)]));
+    }
+    return { name, states };
+  });
+  const moments = times.map((t): LineMoment => {
+    const by = <T>(pick: (state: ComponentState | undefined) => T) =>
+      Object.fromEntries(columns.map(({ name, states }) => [name, pick(states.get(t))]));
     return {
       days: t,
-      concentrationGPerL: by(({ inTanks }) => Object.fromEntries(inTanks)),
-      leftG: by(({ left }) => Object.fromEntries(left)),
-      imbalanceG: by(({ imbalance }) => imbalance),
+      concentrationGPerL: by((state) => state?.inTanks ?? {}),
+      leftG: by((state) => state?.left ?? {}),
+      imbalanceG: by((state) => state?.imbalance ?? Number.NaN),
     };
   });
-  return { flows, moments, warnings: [...warnings] };
+  return { flows, falling, moments, warnings };
+}
+
+/** One component at one moment. */
+interface ComponentState {
+  readonly inTanks: Readonly<Record<string, number | null>>;
+  readonly left: Readonly<Record<string, number>>;
+  readonly imbalance: number;
+}
+
+/** The first tank that would hold less than nothing, rounding apart; -1 if none does. */
+function emptyTank(grams: readonly number[], startG: readonly number[], tanks: number): number {
+  const most = Math.max(0, ...startG, ...grams.slice(0, tanks));
+  return grams.slice(0, tanks).findIndex((gram) => gram < -1e-12 * most);
 }
 
 function total(values: readonly number[]): number {

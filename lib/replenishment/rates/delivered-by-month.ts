@@ -1,3 +1,4 @@
+import { requireEntries } from "../../input/index.ts";
 import type { DeliveredInterval } from "./delivered-rates.ts";
 
 /** A month of a pump. */
@@ -28,6 +29,7 @@ export interface DeliveredMonth {
 export function deliveredByMonth(
   intervals: readonly DeliveredInterval[],
 ): readonly DeliveredMonth[] {
+  requireEntries("deliveredByMonth", "intervals", intervals, "a list, [ … ]");
   const months = [...new Set(intervals.map(({ to }) => to.slice(0, 7)))].toSorted();
   return months.map((month) => {
     const own = intervals.filter(({ to }) => to.slice(0, 7) === month);

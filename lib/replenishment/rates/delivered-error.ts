@@ -1,4 +1,4 @@
-import { InputError, requireNumber } from "../../input/index.ts";
+import { InputError, requireEntries, requireNumber } from "../../input/index.ts";
 import { studentTQuantile } from "../../numerics/index.ts";
 import type { DeliveredInterval } from "./delivered-rates.ts";
 
@@ -41,6 +41,7 @@ export function deliveredError(
   options: { readonly from?: string; readonly to?: string; readonly confidence?: number } = {},
 ): DeliveredError {
   const where = "deliveredError";
+  requireEntries(where, "intervals", intervals, "a list, [ … ]");
   const confidence = requireNumber(where, "confidence", options.confidence ?? 0.95, {
     min: 0.5,
     max: 0.999,

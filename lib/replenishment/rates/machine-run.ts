@@ -1,4 +1,4 @@
-import { InputError, requireNumber } from "../../input/index.ts";
+import { InputError, requireNumber, requireObject } from "../../input/index.ts";
 
 /** What a machine does at its speed. */
 export interface MachineRun {
@@ -52,6 +52,7 @@ export function machineRun(machine: {
   readonly rateMlPerM2?: number;
 }): MachineRun {
   const where = "machineRun";
+  requireObject(where, "machine", machine, "an object with widthMm");
   const width = requireNumber(where, "widthMm", machine.widthMm, {
     above: 0,
     max: 5000,

@@ -1,5 +1,5 @@
 import { mean, sampleStandardDeviation } from "simple-statistics";
-import { InputError, requireNumber } from "../../input/index.ts";
+import { InputError, requireNumber, requireObject } from "../../input/index.ts";
 import { studentTQuantile } from "../../numerics/index.ts";
 import { requireVolume } from "../require-volume.ts";
 
@@ -53,6 +53,7 @@ export function pumpCalibration(check: {
   readonly confidence?: number;
 }): PumpCalibration {
   const where = "pumpCalibration";
+  requireObject(where, "check", check, "an object with readings");
   const { readings, settingMlPerStroke: setting } = check;
   const confidence = requireNumber(where, "confidence", check.confidence ?? 0.95, {
     above: 0.5,

@@ -1,4 +1,4 @@
-import { InputError } from "../../input/index.ts";
+import { InputError, requireEntries, requireObject } from "../../input/index.ts";
 import {
   type CylinderError,
   cylinderError,
@@ -58,6 +58,8 @@ export function pumpEvidence(
   options: { readonly since: string; readonly worthTheWalk?: number; readonly divisionMl?: number },
 ): readonly PumpEvidence[] {
   const where = "pumpEvidence";
+  requireEntries(where, "pumps", pumps, "a list, [ … ]");
+  requireObject(where, "options", options, "an object with since");
   if (pumps.length === 0) throw new InputError(where, "pumps", "none", "write at least one pump");
   const { since, worthTheWalk = 0.03, divisionMl = 1 } = options;
   const scatter = pooledScatter(

@@ -1,4 +1,4 @@
-import { requireNumber } from "../../input/index.ts";
+import { requireNumber, requireObject } from "../../input/index.ts";
 import { type AreaReading, convertAreaRate, formatAreaM2, photoFormat } from "../../units/index.ts";
 
 /** What one format takes. */
@@ -53,6 +53,7 @@ export function rateTable(rate: {
   readonly reading?: AreaReading;
 }): RateTable {
   const where = "rateTable";
+  requireObject(where, "rate", rate, "an object with mlPerM2");
   const mlPerM2 = requireNumber(where, "mlPerM2", rate.mlPerM2, {
     min: 0,
     max: 1e7,

@@ -1,4 +1,4 @@
-import { InputError, requireNumber } from "../../input/index.ts";
+import { InputError, requireNumber, requireObject } from "../../input/index.ts";
 import { type StockForecast, stockForecast } from "../../solutions/index.ts";
 import { formatAreaM2 } from "../../units/index.ts";
 import { requireVolume } from "../require-volume.ts";
@@ -51,6 +51,7 @@ export function replenisherUse(use: {
   readonly formats?: readonly string[];
 }): ReplenisherUse {
   const where = "replenisherUse";
+  requireObject(where, "use", use, "an object with replenishers and areaM2");
   const area = requireNumber(where, "areaM2", use.areaM2, { min: 0, max: 1e9, unit: "m²" });
   const priced = use.replenishers.map(({ name, rateMlPerM2, pricePerL }) => {
     const rate = requireNumber(where, `rateMlPerM2 of ${name}`, rateMlPerM2, {
@@ -113,6 +114,7 @@ export function replenisherForecast(given: {
   readonly reserveMl?: number;
 }): StockForecast {
   const where = "replenisherForecast";
+  requireObject(where, "given", given, "an object with rateMlPerM2, areaM2ByWeekday, onShelfMl, …");
   const rate = requireNumber(where, "rateMlPerM2", given.rateMlPerM2, {
     min: 0,
     max: 1e7,

@@ -1,5 +1,5 @@
 import { median } from "simple-statistics";
-import { requireNumber } from "../../input/index.ts";
+import { requireEntries, requireNumber } from "../../input/index.ts";
 import type { DeliveredInterval } from "./delivered-rates.ts";
 
 /** A change of the rate that a pump is set to, as its counter shows it. */
@@ -37,6 +37,7 @@ export function setRateChanges(
   intervals: readonly DeliveredInterval[],
   options: { readonly smallest?: number } = {},
 ): readonly SetRateChange[] {
+  requireEntries("setRateChanges", "intervals", intervals, "a list, [ … ]");
   const smallest = requireNumber("setRateChanges", "smallest", options.smallest ?? 0.04, {
     min: 0.01,
     max: 0.5,

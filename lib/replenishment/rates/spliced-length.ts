@@ -1,4 +1,4 @@
-import { InputError, requireNumber } from "../../input/index.ts";
+import { InputError, requireNumber, requireObject } from "../../input/index.ts";
 import { type FormatCount, photoFormat } from "../../units/index.ts";
 
 /** Films spliced end to end into one long length. */
@@ -41,6 +41,7 @@ export function splicedLength(splice: {
   readonly overlapMm?: number;
 }): SplicedLength {
   const where = "splicedLength";
+  requireObject(where, "splice", splice, "an object with films");
   const rows = splice.films.map(({ format, count }) => {
     requireNumber(where, `count of ${format}`, count, { min: 0, max: 1e6, whole: true });
     return { ...photoFormat(format), count };

@@ -1,4 +1,4 @@
-import { InputError, requireNumber, requireOneOf } from "../../input/index.ts";
+import { InputError, requireNumber, requireObject, requireOneOf } from "../../input/index.ts";
 import { requireLitres } from "../require-litres.ts";
 import type { DeliveredInterval } from "./delivered-rates.ts";
 import { momentOf } from "./pump-days.ts";
@@ -44,6 +44,7 @@ export function tankTurnoversAt(log: {
   readonly holdDays?: number;
 }): TankTurnovers {
   const where = "tankTurnoversAt";
+  requireObject(where, "log", log, "an object with intervals, volumeL and at");
   const volumeL = requireLitres(where, "volumeL", log.volumeL, log);
   const by = requireOneOf(where, "by", log.by ?? "set", ["set", "delivered"]);
   const hold = requireNumber(where, "holdDays", log.holdDays ?? 0, {

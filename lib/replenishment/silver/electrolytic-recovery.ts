@@ -1,4 +1,4 @@
-import { requireNumber } from "../../input/index.ts";
+import { requireNumber, requireObject } from "../../input/index.ts";
 import { molarMass } from "../../solutions/index.ts";
 
 /** Faraday constant, C/mol: exact since 2019. */
@@ -27,6 +27,7 @@ export function electrolyticSilver(cell: {
   readonly currentEfficiency: number;
 }): number {
   const where = "electrolyticSilver";
+  requireObject(where, "cell", cell, "an object with currentA, hours and currentEfficiency");
   const current = requireNumber(where, "currentA", cell.currentA, { min: 0, max: 1e5, unit: "A" });
   const hours = requireNumber(where, "hours", cell.hours, { min: 0, max: 1e6, unit: "h" });
   return current * hours * gramsPerAmpereHour(where, cell.currentEfficiency);
@@ -54,6 +55,7 @@ export function hoursToPlate(cell: {
   readonly currentEfficiency: number;
 }): number {
   const where = "hoursToPlate";
+  requireObject(where, "cell", cell, "an object with silverG, currentA and currentEfficiency");
   const grams = requireNumber(where, "silverG", cell.silverG, { min: 0, max: 1e9, unit: "g" });
   const current = requireNumber(where, "currentA", cell.currentA, {
     min: 1e-6,

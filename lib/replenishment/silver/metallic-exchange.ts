@@ -1,5 +1,6 @@
 import { requireNumber } from "../../input/index.ts";
 import { molarMass } from "../../solutions/index.ts";
+import { quotient } from "../quotient.ts";
 import { requireVolume } from "../require-volume.ts";
 import { silverCautions } from "./silver-data.ts";
 
@@ -63,11 +64,11 @@ export function metallicExchange(cartridge: {
   const ironPerSilver = molarMass("Fe").molarMassGPerMol / (2 * molarMass("Ag").molarMassGPerMol);
   const capacityG = (used * iron) / ironPerSilver;
   const takenGPerL = silver * share;
-  const litresToChange = takenGPerL > 0 ? capacityG / takenGPerL : null;
+  const litresToChange = quotient(capacityG, takenGPerL);
   return {
     capacityG,
     litresToChange,
-    daysToChange: litresToChange === null || flow === 0 ? null : litresToChange / flow,
+    daysToChange: litresToChange === null ? null : quotient(litresToChange, flow),
     afterOneMgPerL: 1000 * silver * (1 - share),
     afterTwoMgPerL: 1000 * silver * (1 - share) ** 2,
     ironGPerL: takenGPerL * ironPerSilver,

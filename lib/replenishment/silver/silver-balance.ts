@@ -64,6 +64,8 @@ function timeToRise(source: number, rate: number, start: number, floor: number):
   const slope = source - rate * start;
   if (slope <= 0) return Number.POSITIVE_INFINITY;
   const steady = (floor - start) / slope;
+  // A rise too small for a quotient is none.
+  if (!Number.isFinite(steady)) return Number.POSITIVE_INFINITY;
   const share = rate * steady;
   if (share >= 1) return Number.POSITIVE_INFINITY;
   return share === 0 ? steady : (steady * -Math.log1p(-share)) / share;

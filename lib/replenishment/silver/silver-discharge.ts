@@ -1,4 +1,4 @@
-import { InputError, requireNumber } from "../../input/index.ts";
+import { InputError, requireNumber, requireObject } from "../../input/index.ts";
 import { requireVolume } from "../require-volume.ts";
 import { silverCautions, silverToxicityThreshold } from "./silver-data.ts";
 
@@ -42,6 +42,7 @@ export function silverDischarge(waste: {
   readonly limitMgPerL?: number;
 }): SilverDischarge {
   const where = "silverDischarge";
+  requireObject(where, "waste", waste, "an object with treatedG and waterL");
   const grams = { min: 0, max: 1e9, unit: "g" };
   const treated = requireNumber(where, "treatedG", waste.treatedG, grams);
   const untreated = requireNumber(where, "untreatedG", waste.untreatedG ?? 0, grams);

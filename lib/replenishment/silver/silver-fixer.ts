@@ -58,7 +58,10 @@ export interface SilverLog {
   /** Overflow of all days, L, and silver in it, g/L; null without overflow. */
   readonly overflowL: number;
   readonly overflowGPerL: number | null;
-  /** Share of the removed silver that was plated; null if none was removed. */
+  /**
+   * Plated over removed; null if none was removed. Above 1 where the cell also took what stood in the
+   * fixer at the start.
+   */
   readonly recoveredShare: number | null;
   /** First day that ends above the limit; null if none does, or without a limit. */
   readonly aboveLimitOn: string | null;

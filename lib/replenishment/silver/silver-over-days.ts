@@ -1,5 +1,6 @@
 import { InputError, requireNumber } from "../../input/index.ts";
 import { requireConsecutiveDays } from "../calendar.ts";
+import { quotient } from "../quotient.ts";
 import { checkedTank } from "../tank/bath-tank.ts";
 import { dayFlows } from "../tank/day-flows.ts";
 import { solutionOutL } from "../tank/tank-flows.ts";
@@ -94,8 +95,8 @@ export function silverOverDays(fixer: SilverFixer, days: SilverDays): SilverLog 
     inTankG,
     imbalanceG: start * tank.volumeL + removedG + carriedInG - outG,
     overflowL,
-    overflowGPerL: overflowL > 0 ? overflowedG / overflowL : null,
-    recoveredShare: removedG > 0 ? platedG / removedG : null,
+    overflowGPerL: quotient(overflowedG, overflowL),
+    recoveredShare: quotient(platedG, removedG),
     aboveLimitOn: done.find((day) => day.silverGPerL > limit)?.date ?? null,
     fallingOn: falling === null ? null : (falling as string).slice(0, 10),
     assumptions: SILVER_ASSUMPTIONS,

@@ -1,4 +1,4 @@
-import { requireNumber } from "../../input/index.ts";
+import { requireNumber, requireObject } from "../../input/index.ts";
 
 /**
  * Silver that material gives to the fixer.
@@ -25,6 +25,7 @@ export function silverRemoved(given: {
   readonly fractionRemoved: number;
 }): number {
   const where = "silverRemoved";
+  requireObject(where, "given", given, "an object with coatedGPerM2, areaM2 and fractionRemoved");
   const coated = requireNumber(where, "coatedGPerM2", given.coatedGPerM2, {
     min: 0,
     max: 100,

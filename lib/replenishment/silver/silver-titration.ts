@@ -1,4 +1,4 @@
-import { requireNumber } from "../../input/index.ts";
+import { requireNumber, requireObject } from "../../input/index.ts";
 import { molarMass } from "../../solutions/index.ts";
 
 /** Silver found by titration. */
@@ -32,6 +32,7 @@ export function silverByTitration(titration: {
   readonly normality: number;
 }): SilverTitration {
   const where = "silverByTitration";
+  requireObject(where, "titration", titration, "an object with sampleMl, titrantMl and normality");
   const sample = requireNumber(where, "sampleMl", titration.sampleMl, {
     min: 1e-3,
     max: 1e6,

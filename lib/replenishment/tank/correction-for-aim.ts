@@ -1,4 +1,4 @@
-import { InputError, requireNumber, requireOneOf } from "../../input/index.ts";
+import { InputError, requireNumber, requireObject, requireOneOf } from "../../input/index.ts";
 import { requireLitres } from "../require-litres.ts";
 import { type CorrectedTank, type CorrectionStep, correctBath } from "./tank-correction.ts";
 
@@ -46,6 +46,8 @@ export function correctionForAim(
   },
 ): CorrectionForAim {
   const where = "correctionForAim";
+  requireObject(where, "bath", bath, "an object with volumeL and gPerL");
+  requireObject(where, "wanted", wanted, "an object with component, aimGPerL, add, …");
   const volume = requireLitres(where, "volumeL", bath.volumeL, bath);
   const { component, add, addGPerL = {} } = wanted;
   const bounds = { min: 0, max: 1e6, unit: "g/L" };

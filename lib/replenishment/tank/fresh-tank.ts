@@ -1,4 +1,4 @@
-import { InputError, requireNumber } from "../../input/index.ts";
+import { InputError, requireNumber, requireObject } from "../../input/index.ts";
 import { type FreshTankSheet, freshTankSheet } from "../../solutions/index.ts";
 import { type BathTank, checkedTank } from "./bath-tank.ts";
 
@@ -39,6 +39,8 @@ export function freshTank(
   },
 ): FreshTank {
   const where = "freshTank";
+  requireObject(where, "tank", tank, "an object with volumeL, rateMlPerM2 and components");
+  requireObject(where, "mix", mix, "an object with replenisherMlPerL and starterMlPerL");
   checkedTank(where, tank);
   const names = tank.components.map(({ name }) => name);
   const starter = mix.starterGPerL ?? {};
@@ -88,6 +90,12 @@ export function starterForAim(wanted: {
   readonly starterGPerL: number;
 }): number {
   const where = "starterForAim";
+  requireObject(
+    where,
+    "wanted",
+    wanted,
+    "an object with aimGPerL, replenisherGPerL and starterGPerL",
+  );
   const bounds = { min: 0, max: 1e6, unit: "g/L" };
   const aim = requireNumber(where, "aimGPerL", wanted.aimGPerL, bounds);
   const inReplenisher = requireNumber(where, "replenisherGPerL", wanted.replenisherGPerL, bounds);

@@ -1,6 +1,11 @@
 import { InputError } from "../../input/index.ts";
-import type { BathTank } from "./bath-tank.ts";
-import { type RateForSteadyState, rateForSteadyState } from "./rate-for-steady-state.ts";
+import { type BathTank, checkedTank } from "./bath-tank.ts";
+import { overflowingBalance } from "./holding-balance.ts";
+import {
+  componentNamed,
+  type RateForSteadyState,
+  rateForSteadyState,
+} from "./rate-for-steady-state.ts";
 
 /** A replenishment setting for a line with little to do. */
 export interface LowUtilisationRate extends RateForSteadyState {
@@ -40,16 +45,20 @@ export function lowUtilisationRate(
 ): LowUtilisationRate {
   const where = "lowUtilisationRate";
   const at = rateForSteadyState(tank, areaM2PerDay, aim);
-  if (at.perAreaMlPerM2 <= 0) {
+  const checked = checkedTank(where, { ...tank, rateMlPerM2: 0 });
+  const component = componentNamed(where, checked.components, aim.component);
+  const busy = overflowingBalance(checked, component, aim.concentrationGPerL);
+  const busyRateMlPerM2 = (1000 * busy.perM2G) / busy.leverGPerL;
+  if (!(busyRateMlPerM2 > 0)) {
     const advice = "write a component that the material uses up; this one needs no replenishing";
     throw new InputError(where, "component", aim.component, advice);
   }
   const { turnoversPerDay } = at.settled.flows;
-  const falls = at.standingMlPerDay < 0;
+  const falls = busy.perDayG < 0;
   return {
     ...at,
-    busyRateMlPerM2: at.perAreaMlPerM2,
-    factor: at.rateMlPerM2 / at.perAreaMlPerM2,
+    busyRateMlPerM2,
+    factor: at.rateMlPerM2 / busyRateMlPerM2,
     turnoversPerDay,
     warnings: [
       ...at.warnings,

@@ -2,9 +2,11 @@ import { InputError, requireNumber } from "../../input/index.ts";
 import {
   type BathTank,
   type CheckedComponent,
+  type CheckedTank,
   checkedTank,
   requireAreaPerDay,
 } from "./bath-tank.ts";
+import { type HoldingBalance, overflowingBalance, toppedUpBalance } from "./holding-balance.ts";
 import { type TankSteadyState, tankSteadyState } from "./steady-state.ts";
 
 /** A rate that holds one component where it is wanted, and where the others then settle. */
@@ -28,15 +30,16 @@ export interface RateForSteadyState {
  * r = (w_i·(c − c_i) ∓ q + (k·V − e)·c/a) / (c_r − c), with + q for use and − q for release
  *
  * The part with 1/a is what a line at low utilisation needs more: divide a small load into it and it
- * grows without bound. With water topping up the level, e counts only as far as there is overflow.
+ * grows without bound. With water topping up the level, and a rate at which nothing overflows, only
+ * carry-over takes solution out: r = (w_o·c − w_i·c_i ∓ q + k·V·c/a) / c_r.
  *
  * @param tank see {@link BathTank}; its own rate is not used
  * @param areaM2PerDay load, m²/day, above 0
  * @param wanted.component name of the component to hold
  * @param wanted.concentrationGPerL where to hold it, g/L, at least 0
  * @returns the rate in mL/m², its two parts, and the steady state of all components at it
- * @throws InputError if the replenisher has the wanted concentration or lies on its wrong side, or
- *   the level would fall at that rate
+ * @throws InputError if the replenisher has the wanted concentration or lies on its wrong side, if the
+ *   level would fall at that rate, or the load is too small for any rate
  *
  * @example
  * const bromide = { name: "bromide", replenisherGPerL: 0, releasedGPerM2: 0.8 };
@@ -59,37 +62,76 @@ export function rateForSteadyState(
     max: 1e6,
     unit: "g/L",
   });
-  const lever = component.replenisher - aim;
-  const perArea = checked.carryInLPerM2 * (aim - component.carryIn) - component.netPerM2;
-  const lossL = component.lossPerDay * checked.volumeL * aim;
-  const standing = lossL - checked.evaporationLPerDay * aim;
-  const needed = perArea + standing / area;
-  const rateL = lever === 0 ? Number.NaN : needed / lever;
-  if (!Number.isFinite(rateL) || rateL < 0) {
-    const side = needed > 0 ? "stronger" : "weaker";
-    const airWins = needed < 0 && perArea > 0 && lever > 0;
-    const advice = airWins
-      ? `at ${area} m² a day evaporation makes it stronger faster than the material uses it, and no rate of this replenisher holds it; cover the tank, write a greater load, or let water top up the level (topUp: "water")`
-      : `the replenisher has ${component.replenisher} g/L and must be ${side} than the ${aim} g/L to be held; see replenisherForRate`;
-    throw new InputError(where, "concentrationGPerL", aim, advice);
+  const overflowing = overflowingBalance(checked, component, aim);
+  const plain = rateOf(overflowing, area);
+  if (plain > MOST_L_PER_M2)
+    throw new InputError(where, "areaM2PerDay", area, tooLittleToDo(plain));
+  const settledAt = (rateL: number) =>
+    tankSteadyState({ ...tank, rateMlPerM2: rateL * 1000 }, area);
+  const settled = plain >= 0 ? settledAt(plain) : undefined;
+  if (settled !== undefined && settled.flows.waterL === 0) {
+    if (settled.flows.level === "falling") {
+      throw new InputError(where, "tank", "falling", settled.flows.warnings[0] ?? "");
+    }
+    return answer(overflowing, plain, settled);
   }
-  const atRate = { ...tank, rateMlPerM2: rateL * 1000 };
-  const settled = tankSteadyState(atRate, area);
-  if (settled.flows.level === "falling") {
-    throw new InputError(where, "tank", "falling", settled.flows.warnings[0] ?? "");
+  if (checked.topUp === "water") {
+    const toppedUp = toppedUpBalance(checked, component, aim);
+    const rateL = rateOf(toppedUp, area);
+    if (rateL > MOST_L_PER_M2) {
+      throw new InputError(where, "areaM2PerDay", area, tooLittleToDo(rateL));
+    }
+    const still = rateL >= 0 ? settledAt(rateL) : undefined;
+    if (still?.flows.overflowL === 0) return answer(toppedUp, rateL, still);
+    if (settled !== undefined) {
+      const advice = `at ${Number((plain * 1000).toPrecision(4))} mL/m² nothing overflows and water tops up the level, which leaves it weaker, and more only thins it; write a stronger replenisher, or a lower aim`;
+      throw new InputError(where, "concentrationGPerL", aim, advice);
+    }
   }
-  if (settled.flows.waterL > 0) {
-    const advice = `at ${Number((rateL * 1000).toPrecision(4))} mL/m² nothing overflows and water tops up the level, so no rate of this replenisher holds it; write a weaker replenisher, or less evaporation`;
-    throw new InputError(where, "concentrationGPerL", aim, advice);
-  }
+  throw new InputError(where, "concentrationGPerL", aim, whyNone(checked, component, aim, area));
+}
+
+const MOST_L_PER_M2 = 10_000;
+
+/** L/m²; NaN where a litre of replenisher changes nothing. */
+function rateOf({ leverGPerL, perM2G, perDayG }: HoldingBalance, area: number): number {
+  return leverGPerL === 0 ? Number.NaN : (perM2G + perDayG / area) / leverGPerL;
+}
+
+function answer(
+  { leverGPerL, perM2G, perDayG }: HoldingBalance,
+  rateL: number,
+  settled: TankSteadyState,
+): RateForSteadyState {
   return {
     rateMlPerM2: rateL * 1000,
-    perAreaMlPerM2: (perArea / lever) * 1000,
-    standingMlPerDay: (standing / lever) * 1000,
+    perAreaMlPerM2: (perM2G / leverGPerL) * 1000,
+    standingMlPerDay: (perDayG / leverGPerL) * 1000,
     settled,
     assumptions: settled.assumptions,
     warnings: settled.warnings,
   };
+}
+
+function tooLittleToDo(rateL: number): string {
+  const found = Number.isFinite(rateL) ? `${rateL.toPrecision(2)} L/m² is no rate` : "no rate does";
+  return `so little work would want all its replenisher for what the tank loses by itself (${found}); write a greater load, or feed by the day`;
+}
+
+function whyNone(
+  tank: CheckedTank,
+  component: CheckedComponent,
+  aim: number,
+  area: number,
+): string {
+  const { leverGPerL, perM2G, perDayG } = overflowingBalance(tank, component, aim);
+  const needed = perM2G + perDayG / area;
+  if (needed < 0 && perM2G > 0 && leverGPerL > 0) {
+    const water = tank.topUp === "water" ? "" : ', or let water top up the level (topUp: "water")';
+    return `at ${area} m² a day evaporation makes it stronger faster than the material uses it, and no rate of this replenisher holds it; cover the tank, write a greater load${water}`;
+  }
+  const side = needed > 0 ? "stronger" : "weaker";
+  return `the replenisher has ${component.replenisher} g/L and must be ${side} than the ${aim} g/L to be held; see replenisherForRate`;
 }
 
 /** The component of that name, or an error that lists the names. */

@@ -45,6 +45,10 @@ export function replenisherForRate(
   const leaves = (solutionOutL(flows) + component.lossPerDay * checked.volumeL) * aim;
   const comes = flows.carryInL * component.carryIn + area * component.netPerM2;
   const needed = (leaves - comes) / flows.replenisherL;
+  if (!Number.isFinite(needed)) {
+    const advice = "so little replenisher brings nothing; write a greater rate or load";
+    throw new InputError(where, "rateMlPerM2", tank.rateMlPerM2, advice);
+  }
   // A release held exactly leaves a rounding error where a replenisher without any is meant.
   if (needed >= 0) return needed;
   if (needed > -1e-12 * (leaves / flows.replenisherL)) return 0;

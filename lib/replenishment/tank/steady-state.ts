@@ -1,3 +1,4 @@
+import { quotient } from "../quotient.ts";
 import { type BathTank, checkedTank, requireAreaPerDay } from "./bath-tank.ts";
 import { relaxationOf } from "./relaxation.ts";
 import { flowsOf, type TankFlows } from "./tank-flows.ts";
@@ -72,8 +73,8 @@ export function tankSteadyState(tank: BathTank, areaM2PerDay: number): TankStead
   return {
     flows,
     components,
-    turnoverM2: rateLPerM2 > 0 ? volumeL / rateLPerM2 : null,
-    turnoverDays: flows.turnoversPerDay > 0 ? 1 / flows.turnoversPerDay : null,
+    turnoverM2: quotient(volumeL, rateLPerM2),
+    turnoverDays: quotient(1, flows.turnoversPerDay),
     assumptions: TANK_ASSUMPTIONS,
     warnings,
   };

@@ -1,4 +1,4 @@
-import { InputError, requireNumber } from "../../input/index.ts";
+import { InputError, requireEntries, requireNumber, requireObject } from "../../input/index.ts";
 import { type BathTank, checkedTank, requireAreaPerDay, requireStart } from "./bath-tank.ts";
 import { relax, relaxationOf } from "./relaxation.ts";
 import { flowsOf } from "./tank-flows.ts";
@@ -35,6 +35,8 @@ export function tankStepResponse(
   days: readonly number[],
 ): readonly TankMoment[] {
   const where = "tankStepResponse";
+  requireObject(where, "tank", tank, "an object with volumeL, rateMlPerM2 and components");
+  requireEntries(where, "days", days, "a list of numbers");
   const area = requireAreaPerDay(where, areaM2PerDay);
   const checked = checkedTank(where, tank);
   const flows = flowsOf(checked, area, area * checked.rateLPerM2);

@@ -1,4 +1,4 @@
-import { InputError, requireNumber, requireOneOf } from "../../input/index.ts";
+import { InputError, requireNumber, requireObject, requireOneOf } from "../../input/index.ts";
 import { cautionsFor, strengthAfterAdditions } from "../../solutions/index.ts";
 import { requireLitres } from "../require-litres.ts";
 import { requireVolume } from "../require-volume.ts";
@@ -59,6 +59,7 @@ export function correctBath(
   steps: readonly CorrectionStep[],
 ): CorrectedTank {
   const where = "correctBath";
+  requireObject(where, "bath", bath, "an object with volumeL and gPerL");
   const volume = requireLitres(where, "volumeL", bath.volumeL, bath);
   const names = Object.keys(bath.gPerL);
   for (const name of names) {

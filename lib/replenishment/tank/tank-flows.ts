@@ -45,10 +45,11 @@ export function flowsOf(tank: CheckedTank, areaM2: number, replenisherL: number)
   const carryInL = areaM2 * tank.carryInLPerM2;
   const carryOutL = areaM2 * tank.carryOutLPerM2;
   const evaporationL = tank.evaporationLPerDay;
-  const surplus = replenisherL + carryInL - evaporationL - carryOutL;
-  // Equal flows leave a rounding error, not a fall.
+  const difference = replenisherL + carryInL - evaporationL - carryOutL;
+  // Equal flows leave a rounding error, neither a fall nor an overflow.
   const rounding = 1e-12 * (replenisherL + carryInL + evaporationL + carryOutL);
-  const missing = surplus < -rounding ? -surplus : 0;
+  const surplus = Math.abs(difference) <= rounding ? 0 : difference;
+  const missing = Math.max(0, -surplus);
   const toppedUp = tank.topUp === "water";
   const falling = missing > 0 && !toppedUp;
   const turnoversPerDay = replenisherL / tank.volumeL;

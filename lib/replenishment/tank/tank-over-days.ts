@@ -1,4 +1,4 @@
-import { InputError } from "../../input/index.ts";
+import { InputError, requireObject } from "../../input/index.ts";
 import { requireConsecutiveDays } from "../calendar.ts";
 import { type BathTank, checkedTank, requireStart } from "./bath-tank.ts";
 import { closeLedger, openLedger, passDay, refill } from "./component-ledger.ts";
@@ -32,6 +32,7 @@ const DAY_ASSUMPTION = "A day's load, replenisher and evaporation are spread eve
  */
 export function tankOverDays(tank: BathTank, days: readonly TankDay[]): TankLog {
   const where = "tankOverDays";
+  requireObject(where, "tank", tank, "an object with volumeL, rateMlPerM2 and components");
   const checked = checkedTank(where, tank);
   if (!Array.isArray(days)) {
     const advice = 'write a list like [{ date: "2026-03-02", areaM2: 3 }]';

@@ -1,4 +1,4 @@
-import { requireNumber } from "../../input/index.ts";
+import { requireEntries, requireNumber } from "../../input/index.ts";
 import type { KnownRateChange } from "./rate-sensitivity.ts";
 
 /**
@@ -22,6 +22,8 @@ export function knownRateAnswer(
   turnovers: readonly number[],
 ): readonly number[] {
   const where = "knownRateAnswer";
+  requireEntries(where, "changes", changes, "a list, [ … ]");
+  requireEntries(where, "turnovers", turnovers, "a list of numbers");
   let sum = 0;
   const steps = changes
     .map(({ atTurnovers, fraction }, i) => {

@@ -1,4 +1,4 @@
-import { InputError, requireNumber } from "../../input/index.ts";
+import { InputError, requireNumber, requireObject } from "../../input/index.ts";
 import { dateOfDay } from "../calendar.ts";
 import { momentOf } from "../rates/pump-days.ts";
 
@@ -21,6 +21,7 @@ export function momentAtTurnovers(
   turnovers: number,
 ): string {
   const where = "momentAtTurnovers";
+  requireObject(where, "strips", strips, "an object with at and turnovers");
   const wanted = requireNumber(where, "turnovers", turnovers);
   const { at, turnovers: reached } = strips;
   if (at.length === 0 || at.length !== reached.length) {

@@ -1,4 +1,4 @@
-import { InputError, requireNumber } from "../../input/index.ts";
+import { InputError, requireEntries, requireNumber } from "../../input/index.ts";
 
 /**
  * Covariance of the channels between strips of an unchanged bath, from the differences of successive
@@ -18,6 +18,7 @@ import { InputError, requireNumber } from "../../input/index.ts";
  */
 export function noiseCovariance(deviations: readonly (readonly number[])[]): number[][] {
   const where = "noiseCovariance";
+  requireEntries(where, "deviations", deviations, "a list, [ … ]");
   const channels = deviations[0]?.length ?? 0;
   requireNumber(where, "number of channels", channels, { min: 1 });
   requireNumber(where, "number of strips", deviations.length, {

@@ -1,5 +1,5 @@
 import { median } from "simple-statistics";
-import { requireNumber } from "../../input/index.ts";
+import { requireEntries, requireNumber } from "../../input/index.ts";
 
 const NEIGHBOURS = 4;
 /** Turns a median absolute difference of successive strips into a standard deviation. */
@@ -29,6 +29,7 @@ export function oddStrips(
   options: { readonly sigmas?: number } = {},
 ): readonly number[] {
   const where = "oddStrips";
+  requireEntries(where, "deviations", deviations, "a list, [ … ]");
   const sigmas = requireNumber(where, "sigmas", options.sigmas ?? 6, { min: 3, max: 20 });
   const channels = deviations[0]?.length ?? 0;
   const odd = new Set<number>();

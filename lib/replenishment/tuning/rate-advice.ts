@@ -1,4 +1,4 @@
-import { InputError, requireNumber } from "../../input/index.ts";
+import { InputError, requireNumber, requireObject } from "../../input/index.ts";
 import type { RateChange } from "./rate-change-result.ts";
 import { rateAnswer } from "./tank-answer.ts";
 
@@ -63,6 +63,8 @@ export interface RateAdvice {
  */
 export function rateAdvice(change: RateChange, options: RateAdviceOptions): RateAdvice {
   const where = "rateAdvice";
+  requireObject(where, "change", change, "an object with finding, reason, error, …");
+  requireObject(where, "options", options, "an object with rateMlPerM2");
   const rate = requireNumber(where, "rateMlPerM2", options.rateMlPerM2, {
     above: 0,
     unit: "mL/m²",

@@ -1,4 +1,4 @@
-import { requireNumber } from "../../input/index.ts";
+import { requireNumber, requireObject } from "../../input/index.ts";
 import { seededRandom } from "../../numerics/index.ts";
 import { changeTestOptions } from "./change-test-options.ts";
 import { MOMENTS_PER_TURNOVER } from "./rate-change.ts";
@@ -51,6 +51,7 @@ export function rateAlarm(
   } = {},
 ): RateAlarm {
   const where = "rateAlarm";
+  requireObject(where, "series", series, "an object with turnovers, deviations, sensitivity, …");
   const { turnovers, z } = weightedSeries(where, series);
   const n = z.length;
   const firstLook = requireNumber(where, "firstLook", options.firstLook ?? 20, {

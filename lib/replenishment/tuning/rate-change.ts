@@ -1,4 +1,4 @@
-import { requireNumber } from "../../input/index.ts";
+import { requireNumber, requireObject } from "../../input/index.ts";
 import { fQuantile } from "../../numerics/index.ts";
 import { type ChangeTestOptions, changeTestOptions } from "./change-test-options.ts";
 import type { RateChange } from "./rate-change-result.ts";
@@ -49,6 +49,7 @@ const FEWEST_STRIPS = 10;
  */
 export function rateChange(series: TuningSeries, options: RateChangeOptions = {}): RateChange {
   const where = "rateChange";
+  requireObject(where, "series", series, "an object with turnovers, deviations, sensitivity, …");
   const confidence = requireNumber(where, "confidence", options.confidence ?? 0.95, {
     min: 0.5,
     max: 0.999,

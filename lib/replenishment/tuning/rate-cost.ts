@@ -1,4 +1,4 @@
-import { InputError, requireNumber } from "../../input/index.ts";
+import { InputError, requireNumber, requireObject } from "../../input/index.ts";
 
 /** A sum of money a month with its interval. */
 export interface MonthlyCost {
@@ -50,6 +50,7 @@ export function rateCost(given: {
   };
 }): RateCost {
   const where = "rateCost";
+  requireObject(where, "given", given, "an object with rateMlPerM2, error, errorInterval, …");
   const rate = requireNumber(where, "rateMlPerM2", given.rateMlPerM2, { above: 0, max: 1e6 });
   const area = requireNumber(where, "areaM2PerDay", given.areaM2PerDay, { min: 0, max: 1e6 });
   const price = requireNumber(where, "pricePerL", given.pricePerL, { min: 0, max: 1e6 });

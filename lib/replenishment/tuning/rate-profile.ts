@@ -1,4 +1,4 @@
-import { requireNumber } from "../../input/index.ts";
+import { requireNumber, requireObject } from "../../input/index.ts";
 import { COARSE_ERRORS } from "./rate-fit.ts";
 import { STEP_PARAMETERS } from "./rate-intervals.ts";
 import { evenlySpaced, momentGrid, rateSurface } from "./rate-surface.ts";
@@ -45,6 +45,7 @@ export function rateProfile(
   } = {},
 ): RateProfile {
   const where = "rateProfile";
+  requireObject(where, "series", series, "an object with turnovers, deviations, sensitivity, …");
   const { turnovers, z } = weightedSeries(where, series);
   requireNumber(where, "number of strips", z.length, { min: 10 });
   const [low, high] = options.errors ?? [-0.98, 1];

@@ -1,4 +1,4 @@
-import { InputError, requireNumber } from "../../input/index.ts";
+import { InputError, requireNumber, requireObject } from "../../input/index.ts";
 import { leastSquares, studentTQuantile } from "../../numerics/index.ts";
 
 /** A change of rate that the lab made itself, at a known moment and of a known size. */
@@ -45,6 +45,7 @@ export function rateSensitivity(
   options: { readonly confidence?: number } = {},
 ): readonly ChannelSensitivity[] {
   const where = "rateSensitivity";
+  requireObject(where, "history", history, "an object with turnovers, deviations and changes");
   const confidence = requireNumber(where, "confidence", options.confidence ?? 0.95, {
     min: 0.5,
     max: 0.999,

@@ -1,4 +1,4 @@
-import { InputError, requireNumber } from "../../input/index.ts";
+import { InputError, requireNumber, requireObject } from "../../input/index.ts";
 import { dateOfDay, dayNumber } from "../calendar.ts";
 import { deliveredRates } from "../rates/delivered-rates.ts";
 import { setRateChanges } from "../rates/set-rate-changes.ts";
@@ -39,6 +39,8 @@ const FEW_STROKES = 40;
  */
 export function rateWatch(logs: RateLogs, options: RateWatchOptions = {}): RateWatch {
   const where = "rateWatch";
+  requireObject(where, "logs", logs, "an object with readings, days, volumeL, …");
+  requireObject(where, "options", options, "an object of options, or leave it out");
   const baseDays = requireNumber(where, "baseDays", options.baseDays ?? 21, { min: 3, max: 365 });
   const given = requireNumber(where, "sensitivityError", options.sensitivityError ?? 0, {
     min: 0,

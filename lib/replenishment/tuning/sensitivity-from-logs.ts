@@ -1,4 +1,4 @@
-import { InputError } from "../../input/index.ts";
+import { InputError, requireObject } from "../../input/index.ts";
 import { deliveredRates } from "../rates/delivered-rates.ts";
 import { type SetRateChange, setRateChanges } from "../rates/set-rate-changes.ts";
 import { tankTurnoversAt } from "../rates/tank-turnovers.ts";
@@ -48,6 +48,7 @@ export interface LoggedSensitivity {
  */
 export function sensitivityFromLogs(logs: RateLogs): LoggedSensitivity {
   const where = "sensitivityFromLogs";
+  requireObject(where, "logs", logs, "an object with readings, days, volumeL, …");
   const { intervals, problems } = deliveredRates({ readings: logs.readings, days: logs.days });
   const [first, last] = [intervals[0], intervals.at(-1)];
   if (first === undefined || last === undefined) {

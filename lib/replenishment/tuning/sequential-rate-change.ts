@@ -1,4 +1,4 @@
-import { requireNumber } from "../../input/index.ts";
+import { requireNumber, requireObject } from "../../input/index.ts";
 import { fQuantile } from "../../numerics/index.ts";
 import { rateBank } from "./rate-bank.ts";
 import { MOMENTS_PER_TURNOVER } from "./rate-change.ts";
@@ -46,6 +46,7 @@ export function sequentialRateChange(
   options: { readonly confidence?: number } = {},
 ): readonly RateEstimate[] {
   const where = "sequentialRateChange";
+  requireObject(where, "series", series, "an object with turnovers, deviations, sensitivity, …");
   const confidence = requireNumber(where, "confidence", options.confidence ?? 0.95, {
     min: 0.5,
     max: 0.999,

@@ -1,4 +1,4 @@
-import { requireNumber } from "../../input/index.ts";
+import { requireNumber, requireObject } from "../../input/index.ts";
 import type { RandomStream } from "../../numerics/index.ts";
 import type { RateChange } from "./rate-change-result.ts";
 import { type TuningSeries, weightedSeries } from "./strip-series.ts";
@@ -29,6 +29,13 @@ const MOST = 0.9;
  * Source: J. von Neumann et al., Annals of Mathematical Statistics 12 (1941) 153–162; the rest derived.
  */
 export function slowShareOfNoise(series: TuningSeries, change: RateChange): number {
+  requireObject(
+    "slowShareOfNoise",
+    "series",
+    series,
+    "an object with turnovers, deviations, sensitivity, …",
+  );
+  requireObject("slowShareOfNoise", "change", change, "an object with finding, reason, error, …");
   const { turnovers, z } = weightedSeries("slowShareOfNoise", series);
   const m = requireNumber("slowShareOfNoise", "number of strips", z.length, { min: 10 });
   const g = turnovers.map((n) => rateAnswer(change.error, n - change.changeAtTurnovers));

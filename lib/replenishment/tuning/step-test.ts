@@ -1,4 +1,4 @@
-import { InputError, requireNumber } from "../../input/index.ts";
+import { InputError, requireNumber, requireObject } from "../../input/index.ts";
 import { normalQuantile } from "../../numerics/index.ts";
 import { responseShare } from "./tank-answer.ts";
 
@@ -43,6 +43,7 @@ export function planStepTest(wanted: {
   readonly sensitivity?: number;
 }): StepTestPlan {
   const where = "planStepTest";
+  requireObject(where, "wanted", wanted, "an object with halfWidth, noiseSd, stepFraction, …");
   const halfWidth = requireNumber(where, "halfWidth", wanted.halfWidth, { above: 0 });
   const noiseSd = requireNumber(where, "noiseSd", wanted.noiseSd, { above: 0, unit: "density" });
   const step = requireNumber(where, "stepFraction", wanted.stepFraction, { min: -0.3, max: 0.3 });

@@ -1,4 +1,4 @@
-import { closestWord, InputError } from "../../input/index.ts";
+import { closestWord, InputError, requireEntries, requireObject } from "../../input/index.ts";
 
 /** Deviations of one parameter in one colour in order of time, as `seriesOfStrips` gives them. */
 export interface StripChannel {
@@ -51,6 +51,8 @@ export function stripRows(
   } = {},
 ): StripRows {
   const where = "stripRows";
+  requireEntries(where, "series", series, "a list, [ … ]");
+  requireObject(where, "options", options, "an object of options, or leave it out");
   const [process, ...others] = [...new Set(series.map((each) => each.process))];
   if (process === undefined) {
     throw new InputError(where, "series", series, "write the series of seriesOfStrips");

@@ -1,4 +1,4 @@
-import { requireNumber } from "../../input/index.ts";
+import { requireNumber, requireObject } from "../../input/index.ts";
 import { momentAtTurnovers } from "./moment-at-turnovers.ts";
 import { type RateAdvice, rateAdvice } from "./rate-advice.ts";
 import { type RateAlarm, rateAlarm } from "./rate-alarm.ts";
@@ -56,6 +56,7 @@ export function tuneRate(
   logs: RateLogs,
   options: RateWatchOptions & RateChangeOptions & { readonly largestStep?: number } = {},
 ): RateTuning {
+  requireObject("tuneRate", "logs", logs, "an object with readings, days, volumeL, …");
   const watch = rateWatch(logs, options);
   const { series } = watch;
   const slowShare = options.slowShare ?? slowShareOfNoise(series, rateChange(series, options));

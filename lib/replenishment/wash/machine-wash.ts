@@ -1,5 +1,5 @@
 import { Matrix, solve } from "ml-matrix";
-import { requireNumber, requireOneOf } from "../../input/index.ts";
+import { requireNumber, requireObject, requireOneOf } from "../../input/index.ts";
 import { requireVolume } from "../require-volume.ts";
 import { thiosulfateLimit } from "./carry-over.ts";
 
@@ -62,6 +62,12 @@ export interface MachineWashResult {
  */
 export function machineWash(wash: MachineWash): MachineWashResult {
   const where = "machineWash";
+  requireObject(
+    where,
+    "wash",
+    wash,
+    "an object with areaM2PerHour, carryOverMlPerM2, carriedInGPerL, …",
+  );
   const area = requireNumber(where, "areaM2PerHour", wash.areaM2PerHour, {
     above: 0,
     max: 1e6,

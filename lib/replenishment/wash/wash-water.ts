@@ -1,4 +1,4 @@
-import { InputError, requireNumber } from "../../input/index.ts";
+import { InputError, requireNumber, requireObject } from "../../input/index.ts";
 import { findRoot } from "../../numerics/index.ts";
 import { thiosulfateLimit } from "./carry-over.ts";
 import { type MachineWash, type MachineWashResult, machineWash } from "./machine-wash.ts";
@@ -24,6 +24,13 @@ export function waterForLimit(
   options: { readonly limitGPerM2?: number } = {},
 ): { readonly waterLPerHour: number; readonly wash: MachineWashResult } {
   const where = "waterForLimit";
+  requireObject(
+    where,
+    "wash",
+    wash,
+    "an object with areaM2PerHour, carryOverMlPerM2, carriedInGPerL, …",
+  );
+  requireObject(where, "options", options, "an object of options, or leave it out");
   const limit = requireNumber(
     where,
     "limitGPerM2",

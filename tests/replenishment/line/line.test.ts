@@ -100,12 +100,29 @@ describe("the flows of a line", () => {
     expect(flows({ ...a, rateMlPerM2: -1 })).toThrow("rateMlPerM2 of developer is -1");
     expect(flows({ ...a, volumeL: "5 gal" as unknown as number })).toThrow("18.927");
   });
-  it("refuse to compute on a tank that falls", () => {
+  it("report a tank that falls, and nothing is computed on it", () => {
     const dry = { ...line, tanks: line.tanks.map((tank) => ({ ...tank, rateMlPerM2: 0 })) };
-    expect(() => tankLineSteadyState(dry, 5)).toThrow(
-      'tank developer is "falling"; it loses 400 mL a day',
-    );
     expect(lineFlows(dry, 5)[0]?.overflowL).toBeCloseTo(-0.4, 12);
+    const settled = tankLineSteadyState(dry, 5);
+    const inTime = tankLineOverTime(dry, 5, [0, 1]);
+    for (const { falling, warnings, flows } of [settled, inTime]) {
+      expect(falling).toEqual([{ name: "developer", mlPerDay: expect.closeTo(400, 9) }]);
+      expect(warnings).toEqual([
+        "developer falls: it loses 400 mL a day more than it gains. Concentrations are not computed; feed it more, top it up, or correct carry-over and evaporation.",
+      ]);
+      expect(flows).toEqual(lineFlows(dry, 5));
+    }
+    expect(inTime.moments).toEqual([]);
+    expect(settled.concentrationGPerL.silver).toEqual({
+      developer: null,
+      fixer: null,
+      "wash 1": null,
+      "wash 2": null,
+      "wash 3": null,
+    });
+    expect(settled.leavesGPerDay.silver).toEqual({});
+    expect(tankLineSteadyState(line, 5).falling).toEqual([]);
+    expect(() => tankLineOverTime(dry, 5, [-1])).toThrow("days[0] is -1");
   });
 });
 
@@ -114,7 +131,9 @@ describe("a line over time", () => {
     const { moments } = tankLineOverTime(line, 5, [0, 0.01, 1, 30, 365]);
     for (const moment of moments) {
       for (const component of ["bromide", "thiosulfate", "silver"]) {
-        const inTanks = Object.values(moment.concentrationGPerL[component] ?? {});
+        const inTanks = Object.values(moment.concentrationGPerL[component] ?? {}).map(
+          (gPerL) => gPerL ?? Number.NaN,
+        );
         const grams = inTanks.reduce((sum, c, i) => sum + c * (line.tanks[i]?.volumeL ?? 0), 0);
         const left = Object.values(moment.leftG[component] ?? {}).reduce((sum, g) => sum + g, 0);
         const imbalance = Math.abs(moment.imbalanceG[component] ?? Number.NaN);
@@ -178,10 +197,45 @@ describe("a line over time", () => {
       tanks: [{ name: "developer", volumeL: 10, rateMlPerM2: 600, carryOverMlPerM2: 60 }],
       components: [{ name: "agent", inTanks: { developer: { startGPerL: 1, consumedGPerM2: 2 } } }],
     };
-    expect(tankLineOverTime(starved, 5, [10]).warnings[0]).toContain(
-      "agent is used up in developer",
-    );
-    expect(tankLineSteadyState(starved, 5).concentrationGPerL.agent?.developer).toBeNull();
+    // 10 L at 1 g/L, 10 g a day asked for, 3 L a day leave: empty after ln(1 + 0.3)/0.3 = 0.875 days.
+    const { moments, warnings } = tankLineOverTime(starved, 5, [10, 0.87, 0.88]);
+    expect(warnings).toEqual([
+      "agent is used up in developer by day 0.88: more is asked for than comes in, and it is not computed from there on.",
+    ]);
+    expect(moments.map((moment) => moment.concentrationGPerL.agent?.developer)).toEqual([
+      null,
+      expect.closeTo((13 * Math.exp(-0.261) - 10) / 3, 12),
+      null,
+    ]);
+    expect(moments[0]?.leftG.agent).toEqual({});
+    const settled = tankLineSteadyState(starved, 5);
+    expect(settled.concentrationGPerL.agent?.developer).toBeNull();
+    expect(settled.leavesGPerDay.agent).toEqual({});
+  });
+  it("does not settle where two tanks only feed each other", () => {
+    const tanks = [
+      { name: "bath", volumeL: 10, carryOverMlPerM2: 40, evaporationMlPerDay: 1000 },
+      { name: "rinse", volumeL: 10, carryOverMlPerM2: 0, feedMlPerDay: 1000, overflowTo: "bath" },
+    ];
+    const inTanks = { bath: { releasedGPerM2: 1 } };
+    const closed: TankLine = { tanks, components: [{ name: "salt", inTanks }] };
+    const { concentrationGPerL, leavesGPerDay, warnings } = tankLineSteadyState(closed, 5);
+    expect(concentrationGPerL.salt).toEqual({ bath: null, rinse: null });
+    expect(leavesGPerDay.salt).toEqual({});
+    expect(warnings[0]).toContain("salt: nothing leaves one of the tanks");
+    const [later] = tankLineOverTime(closed, 5, [10]).moments;
+    const gPerL = Object.values(later?.concentrationGPerL.salt ?? {}).map((c) => c ?? Number.NaN);
+    expect(10 * gPerL.reduce((sum, c) => sum + c, 0)).toBeCloseTo(50, 9);
+  });
+  it("gives no number that is not finite where next to nothing leaves", () => {
+    const tanks = [
+      { name: "dip", volumeL: 10, carryOverMlPerM2: 0, rateMlPerM2: 1e-320 },
+      { name: "wash", volumeL: 10, carryOverMlPerM2: 40, feedMlPerDay: 1000 },
+    ];
+    const inTanks = { dip: { releasedGPerM2: 1 } };
+    const settled = tankLineSteadyState({ tanks, components: [{ name: "silver", inTanks }] }, 5);
+    expect(settled.concentrationGPerL.silver).toEqual({ dip: null, wash: null });
+    expect(settled.warnings[0]).toContain("never settles");
   });
   it("does not settle where nothing leaves", () => {
     const closed: TankLine = {

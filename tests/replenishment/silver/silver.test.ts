@@ -93,6 +93,25 @@ describe("silver in a fixer over days", () => {
     expect(log.platedG).toBe(0);
     expect(Math.abs(log.imbalanceG)).toBeLessThan(1e-12);
   });
+  it("gives no number that is not finite where next to nothing comes in", () => {
+    const still = { volumeL: 0.5, rateMlPerM2: 0, components: [] };
+    const recovery = { currentA: 1, currentEfficiency: 1, hoursPerDay: 10, stopsAtGPerL: 0.1 };
+    const little = [{ date: "2026-03-02", areaM2: 1e-323 }];
+    for (const startGPerL of [0, 5]) {
+      const log = silverOverDays({ ...fixer, tank: still, recovery, startGPerL }, little);
+      expect(log.days[0]?.silverGPerL).toBeCloseTo(startGPerL === 0 ? 0 : 0.1, 12);
+      expect(log.recoveredShare === null || Number.isFinite(log.recoveredShare)).toBe(true);
+      expect(Math.abs(log.imbalanceG)).toBeLessThan(1e-14);
+    }
+    const { litresToChange, daysToChange } = metallicExchange({
+      ironG: 1000,
+      utilisation: 0.5,
+      silverGPerL: 1e-320,
+      share: 0.5,
+      litresPerDay: 1e-300,
+    });
+    expect([litresToChange, daysToChange]).toEqual([null, null]);
+  });
   it("names the first day above the limit, or none", () => {
     const days = unevenDays(40).map((day) => ({ ...day, areaM2: 3 }));
     const log = silverOverDays({ ...fixer, limitGPerL: 4 }, days);

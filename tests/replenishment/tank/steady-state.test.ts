@@ -186,8 +186,72 @@ describe("low utilisation", () => {
     expect(breakEvenUtilisation(stable, agent).rateHoldsFromM2PerDay).toBe(0);
   });
   it("says so when the air concentrates the bath faster than its work uses it", () => {
+    const open = { ...developer, evaporationMlPerDay: 1500, topUp: "none" as const };
+    expect(() => lowUtilisationRate(open, 0.5, agent)).toThrow(
+      /cover the tank.*or let water top up the level/,
+    );
+  });
+  it("finds the rate of a tank that evaporates more than it is fed and is topped up with water", () => {
     const open = { ...developer, evaporationMlPerDay: 1500 };
-    expect(() => lowUtilisationRate(open, 0.5, agent)).toThrow("cover the tank");
+    // r = (w_o·c − w_i·c_i + q + k·V·c/a)/c_r = (0.07·3.4 + 0.9 + 0.01·20·3.4/0.5)/5.2 L/m²
+    const { rateMlPerM2, settled } = rateForSteadyState(open, 0.5, agent);
+    expect(rateMlPerM2).toBeCloseTo((1000 * (0.07 * 3.4 + 0.9 + 1.36)) / 5.2, 9);
+    expect(settled.flows.overflowL).toBe(0);
+    expect(settled.flows.waterL).toBeGreaterThan(1);
+    const low = lowUtilisationRate(open, 0.5, agent);
+    expect(low.rateMlPerM2).toBe(rateMlPerM2);
+    // A busy line overflows, whatever evaporates: (w_i·c + q)/(c_r − c).
+    expect(low.busyRateMlPerM2).toBeCloseTo((1000 * (0.03 * 3.4 + 0.9)) / (5.2 - 3.4), 9);
+    expect(() =>
+      rateForSteadyState(open, 0.5, { component: "bromide", concentrationGPerL: 50 }),
+    ).toThrow("write a stronger replenisher, or a lower aim");
+  });
+  it("asks for more work, or feeding by the day, where no rate per area can do it", () => {
+    expect(() => lowUtilisationRate(covered, 1e-6, agent)).toThrow("or feed by the day");
+    expect(() => lowUtilisationRate({ ...developer }, 1e-310, agent)).toThrow("feed by the day");
+  });
+  it("knows that water which tops up the level holds no agent", () => {
+    const open = { ...developer, evaporationMlPerDay: 300 };
+    const load = breakEvenUtilisation(open, agent).rateHoldsFromM2PerDay ?? Number.NaN;
+    // k·V·c/(r·c_r − w_o·c − q), far below the load from which on the tank overflows.
+    expect(load).toBeCloseTo(0.68 / (0.6 * 5.2 - 0.07 * 3.4 - 0.9), 12);
+    expect(steadyOf(open, load, "developing agent")).toBeCloseTo(3.4, 10);
+    expect(steadyOf(open, load / 2, "developing agent")).toBeLessThan(3.4);
+    for (const times of [1.1, 1.5, 2, 5, 50]) {
+      expect(steadyOf(open, load * times, "developing agent")).toBeGreaterThan(3.4);
+    }
+  });
+  it("counts a level that falls as not held", () => {
+    const open = { ...developer, evaporationMlPerDay: 300, topUp: "none" as const };
+    const { rateHoldsFromM2PerDay, warnings } = breakEvenUtilisation(open, agent);
+    expect(rateHoldsFromM2PerDay).toBeCloseTo(0.3 / (0.6 + 0.03 - 0.07), 12);
+    expect(warnings).toEqual([
+      'Below 0.536 m² a day the level falls; top up with water (topUp: "water").',
+    ]);
+    const dry = breakEvenUtilisation({ ...open, rateMlPerM2: 30 }, agent);
+    expect(dry.rateHoldsFromM2PerDay).toBeNull();
+    expect(dry.warnings[0]).toContain("falls at every load");
+  });
+  it("says between which loads a rate holds that only evaporation makes enough", () => {
+    const open = { ...developer, evaporationMlPerDay: 900, rateMlPerM2: 400 };
+    const { rateHoldsFromM2PerDay, warnings } = breakEvenUtilisation(open, agent);
+    expect(rateHoldsFromM2PerDay).toBeNull();
+    const [, from, to] = (/from ([\d.]+) to ([\d.]+) m²/.exec(warnings[0] ?? "") ?? []).map(Number);
+    for (const end of [from, to]) {
+      // The sentence has three digits.
+      expect(steadyOf(open, end ?? Number.NaN, "developing agent")).toBeCloseTo(3.4, 2);
+    }
+  });
+  it("takes equal flows for no overflow, whichever way they round", () => {
+    const still = { ...developer, carryInMlPerM2: 0, carryOutMlPerM2: 0, rateMlPerM2: 100 };
+    for (const [evaporationMlPerDay, load] of [
+      [300, 3],
+      [70, 0.7],
+    ] as const) {
+      const { flows, components } = tankSteadyState({ ...still, evaporationMlPerDay }, load);
+      expect([flows.overflowL, flows.waterL, flows.level]).toEqual([0, 0, "holds"]);
+      expect(components.find(({ name }) => name === "bromide")?.steadyGPerL).toBeNull();
+    }
   });
   it("has no answer for a load of nothing", () => {
     expect(() => lowUtilisationRate(covered, 0, agent)).toThrow("greater than 0 m²/day");
