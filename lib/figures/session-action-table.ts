@@ -1,11 +1,12 @@
-import type { Session } from "../development/index.ts";
+import type { Session, SessionAction } from "../development/index.ts";
 import { InputError, requireNumber } from "../input/index.ts";
 import { formatMinutes } from "../units/index.ts";
 import { type Table, table } from "./table.ts";
 
 /**
  * One batch of a session to follow at the sink: a row for each thing to do, with the clock, and what
- * a timer shows that was started when the tank was full. Narrow enough for a telephone.
+ * a timer shows that was started when the tank was full. Bouts of agitation at equal distances share
+ * a row (`sessionLines` has one for each). Narrow enough for a telephone, short enough for a sheet.
  *
  * @param session from `planSession`
  * @param options.batch number of a batch that runs; default the first
@@ -16,7 +17,7 @@ import { type Table, table } from "./table.ts";
  * const films = [{ name: "roll 1", format: "135-36", developmentTimeMin: 9 }];
  * const developers = [{ name: "developer", dilution: "1+1", use: "one-shot", bottleMl: 500 }];
  * const session = planSession({ start: "19:30", films, tank: "plastic, 1 reel", developers, temperatures: { developerC: 20, roomC: 20 } });
- * sessionActionTable(session).rows[8].timer // => "1:00"
+ * sessionActionTable(session).rows[8].text // => "agitate 5 s, then every 1:00 until 8:00"
  */
 export function sessionActionTable(
   session: Session,
@@ -33,12 +34,12 @@ export function sessionActionTable(
   const clockText = (clock: string, dayOffset: number) =>
     `${clock}${dayOffset > 0 ? ` +${dayOffset}` : ""}`;
   const rows = steps
-    .flatMap((step) => step.actions)
-    .map(({ clock, dayOffset, timerS, text }) => ({
-      clock: clockText(clock, dayOffset),
-      timer: timerS === null ? null : formatMinutes(timerS / 60),
-      text,
-    }));
+    .flatMap((step) => boutsTogether(step.actions))
+    .map(({ clock, dayOffset, timerS, text }) => {
+      const timer = timerS === null ? null : formatMinutes(timerS / 60);
+      const what = timer === null ? text : `${timer} · ${text}`;
+      return { clock: clockText(clock, dayOffset), timer, text, what };
+    });
   const films = session.batches.find((each) => each.number === batch)?.films.join(", ");
   const dry = session.drying
     .filter((each) => each.batch === batch)
@@ -46,13 +47,41 @@ export function sessionActionTable(
       clock: clockText(readyClock, readyDayOffset),
       timer: null,
       text: `${films} should be dry`,
+      what: `${films} should be dry`,
     }));
   return table([...rows, ...dry], {
     caption: `Batch ${batch}: ${films}`,
     columns: [
       { field: "clock", heading: "Clock" },
-      { field: "timer", heading: "Timer", align: "right" },
-      { field: "text", heading: "Do" },
+      // The timer has no column of its own, so that a telephone shows the words whole.
+      { field: "what", heading: "Timer · do" },
     ],
   });
+}
+
+/** Three equal bouts or more, at equal distances, as one action. */
+function boutsTogether(actions: readonly SessionAction[]): readonly SessionAction[] {
+  const together: SessionAction[] = [];
+  for (let i = 0; i < actions.length; ) {
+    const first = actions[i];
+    if (first === undefined) break;
+    const everyS = (actions[i + 1]?.atS ?? 0) - first.atS;
+    let end = i + 1;
+    while (
+      /^agitate \d+ s$/.test(first.text) &&
+      actions[end]?.text === first.text &&
+      actions[end]?.atS === first.atS + (end - i) * everyS
+    ) {
+      end++;
+    }
+    const several = end - i >= 3;
+    together.push(several ? { ...first, text: untilLast(first, everyS, actions[end - 1]) } : first);
+    i = several ? end : i + 1;
+  }
+  return together;
+}
+
+function untilLast(first: SessionAction, everyS: number, last: SessionAction | undefined): string {
+  const until = formatMinutes((last?.timerS ?? 0) / 60);
+  return `${first.text}, then every ${formatMinutes(everyS / 60)} until ${until}`;
 }

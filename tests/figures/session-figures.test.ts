@@ -146,15 +146,42 @@ describe("the other rows of the sheet", () => {
 });
 
 describe("sessionActionTable", () => {
+  const { rows, caption } = sessionActionTable(session, { batch: 2 });
+  const actions = session.steps.filter((s) => s.batch === 2).flatMap((s) => s.actions);
+  const bout = (text: unknown) => String(text).startsWith("agitate");
+
   it("has every action of its batch in order, with the timer from tank full", () => {
-    const { rows, caption } = sessionActionTable(session, { batch: 2 });
-    const actions = session.steps.filter((s) => s.batch === 2).flatMap((s) => s.actions);
     expect(caption).toBe("Batch 2: roll 3, roll 4");
-    expect(rows.slice(0, -1).map((each) => each.text)).toEqual(actions.map((each) => each.text));
+    const texts = rows.slice(0, -1).map((each) => each.text);
+    expect(texts.filter((text) => !bout(text))).toEqual(
+      actions.map((each) => each.text).filter((text) => !bout(text)),
+    );
     expect(rows.at(-1)).toMatchObject({ timer: null, text: "roll 3, roll 4 should be dry" });
-    const start = rows.findIndex((each) => String(each.text).startsWith("tank full"));
-    expect(rows[start]?.timer).toBe("0:00");
-    expect(rows[start + 1]).toMatchObject({ timer: "1:00", text: "agitate 5 s" });
+    expect(rows.find((each) => String(each.text).startsWith("tank full"))?.timer).toBe("0:00");
+  });
+
+  it("says equal bouts at equal distances in one row, from the first to the last", () => {
+    const step = session.steps.find((s) => s.bath === "developer" && s.batch === 2);
+    const last = step?.agitationMarks.at(-1)?.fromS ?? 0;
+    const row = rows.find((each) => bout(each.text));
+    expect(row).toMatchObject({
+      timer: "1:00",
+      text: `agitate 5 s, then every 1:00 until ${last / 60}:00`,
+    });
+    expect(row?.what).toBe(`1:00 · ${row?.text}`);
+    expect(row?.clock).toBe(step?.actions.find((each) => bout(each.text))?.clock);
+    // Two bouts alone stay as they are: 2:30 in the fixer has them at 1:00 and 2:00.
+    const fixer = { clearingTimeFreshS: 75 };
+    const two = sessionActionTable(planSession({ ...request, fixer })).rows;
+    expect(two.filter((each) => each.text === "agitate 10 s").map((each) => each.timer)).toEqual([
+      "1:00",
+      "2:00",
+    ]);
+  });
+
+  it("fits one printed sheet", () => {
+    // About 40 rows go on A4 as the page prints them.
+    expect(rows.length).toBeLessThanOrEqual(36);
   });
 
   it("refuses a batch that is not in the timeline", () => {
