@@ -58,6 +58,14 @@ export function parseCommandLine(
   return { paths, options };
 }
 
+/** Refuses words that a command has no use for, before anything is done. */
+export function requireNoMore(command: string, paths: readonly string[], most: number): void {
+  const word = paths[most];
+  if (word === undefined) return;
+  const advice = `it takes ${most === 1 ? "one path" : `${most} paths`}; leave the others out`;
+  throw new InputError(`wetside ${command}`, "path", word, advice);
+}
+
 /** The options of a command as lines of help. */
 export function optionsHelp(rules: Readonly<Record<string, OptionRule>>): string {
   const names = Object.entries(rules).map(

@@ -3,7 +3,7 @@ import { availableParallelism } from "node:os";
 import { join, resolve } from "node:path";
 import { pathToFileURL } from "node:url";
 import { InputError } from "../input/index.ts";
-import { type OptionRule, optionsHelp, parseCommandLine } from "./command-line.ts";
+import { type OptionRule, optionsHelp, parseCommandLine, requireNoMore } from "./command-line.ts";
 import { notebookPage } from "./page.ts";
 import { indexPage, type PageEntry, readerOf } from "./page-index.ts";
 import { notebookName, runNotebook } from "./run-notebook.ts";
@@ -28,6 +28,7 @@ ${optionsHelp(OPTIONS)}`;
 export async function commandMorning(words: readonly string[], say: Say): Promise<void> {
   const { paths, options } = parseCommandLine("morning", words, OPTIONS);
   if (options.has("help")) return say(MORNING_HELP);
+  requireNoMore("morning", paths, 1);
   const [folder = "notebooks"] = paths;
   const pages = resolve(options.get("out")?.[0] ?? join("out", "pages"));
   const files = await notebooksIn(folder);

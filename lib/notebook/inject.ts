@@ -1,6 +1,6 @@
 import { closestWord, InputError } from "../input/index.ts";
 import { type Cell, type Notebook, tagsOf } from "./notebook-file.ts";
-import type { Parameters } from "./parameters.ts";
+import type { Parameter, Parameters } from "./parameters.ts";
 import { parseSetting } from "./setting.ts";
 
 const TAG = "injected-parameters";
@@ -17,14 +17,14 @@ export function injectSettings(
   notebook: Notebook,
   { cell, parameters }: Parameters,
   settings: ReadonlyMap<string, string>,
-  adapt: (written: string, value: unknown) => unknown = (_, value) => value,
+  adapt: (parameter: Parameter, value: unknown) => unknown = (_, value) => value,
 ): Notebook {
   if (settings.size === 0) return notebook;
   const names = parameters.map(({ name }) => name);
   const assignments = [...settings].map(([name, text]) => {
     const parameter = parameters.find((each) => each.name === name);
     if (parameter === undefined) throw unknownName(name, names);
-    const value = adapt(parameter.written, parseSetting(parameter, text));
+    const value = adapt(parameter, parseSetting(parameter, text));
     return `${name} = ${JSON.stringify(value)};`;
   });
   const injected: Cell = {

@@ -13,6 +13,11 @@ export function packageFile(name: string): string {
   return join(PACKAGE_FOLDER, IN_SOURCES ? "lib" : "dist", "notebook", name);
 }
 
+/** The release of this package. */
+export function packageVersion(): string {
+  return JSON.parse(readFileSync(join(PACKAGE_FOLDER, "package.json"), "utf8")).version;
+}
+
 /**
  * Gives the name under which a cell's import of this package is found. Below a package that has
  * wetside installed (or in the repository itself) that is the plain name; elsewhere it is the

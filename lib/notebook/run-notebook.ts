@@ -8,7 +8,7 @@ import { lintCells } from "./lint-cells.ts";
 import { type Cell, type Notebook, type Output, parseNotebook } from "./notebook-file.ts";
 import { requirePackages } from "./optional-package.ts";
 import { collectOutputs, FigureError } from "./outputs.ts";
-import { parametersOf } from "./parameters.ts";
+import { type Parameter, parametersOf } from "./parameters.ts";
 import { runCells } from "./run-cells.ts";
 import { adaptPath } from "./setting-path.ts";
 
@@ -52,8 +52,8 @@ export async function runNotebook(options: RunOptions): Promise<RunResult> {
   const source = parseNotebook(file, await readFile(path, "utf8"));
   const notes: string[] = [];
   const original = await codeCells(source);
-  const adapt = (written: string, value: unknown) =>
-    adaptPath(dirname(path), written, value, notes);
+  const adapt = (parameter: Parameter, value: unknown) =>
+    adaptPath(dirname(path), parameter, value, notes);
   const notebook = injectSettings(source, parametersOf(original.cells), settings, adapt);
   const { cells } = await checkedCells(file, notebook);
   const run = await runCells(path, cells, timeoutSeconds, options.onAnnounce);

@@ -89,6 +89,7 @@ describe("the command wetside", { timeout: SLOW }, () => {
     expect(refused(["run", "trial.ipynb", "--timeout", "soon"])).toContain("write seconds");
     expect(refused(["page", "nothing.ipynb"])).toContain("there is no such file");
     expect(refused(["morning", "nowhere"])).toContain("there is no such folder");
+    expect(refused(["morning", ".", "trial.ipynb"])).toContain('path is "trial.ipynb"');
   });
   it("explains itself", async () => {
     const { folder } = await notebookFile([]);
@@ -97,7 +98,9 @@ describe("the command wetside", { timeout: SLOW }, () => {
       const { status, stdout } = wetside(folder, name, "--help");
       expect(status).toBe(0);
       expect(stdout).toContain("--help");
+      expect(wetside(folder, "help", name).stdout).toBe(stdout);
     }
+    expect(wetside(folder, "--version").stdout).toMatch(/^\d+\.\d+\.\d+\n$/);
   });
   it("checks notebooks without running them", async () => {
     const { folder } = await notebookFile(["const a: string = 1;\na"]);

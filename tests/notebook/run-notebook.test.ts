@@ -157,6 +157,32 @@ describe("a run of a notebook", { timeout: SLOW }, () => {
     );
   });
 
+  it("refuses the path of a file that is neither here nor beside the notebook, before any cell runs", async () => {
+    const source =
+      'let log = "../a.csv"; // path\nlet beside = "b.csv"; // plain name\nlet more = "";';
+    const cells = [{ source, tags: ["parameters"] }, "[log, beside, more]"];
+    const { folder, file } = await notebookFile(cells, { "strips.csv": "" });
+    const set = (name: string, value: string) =>
+      runNotebook({ file, settings: new Map([[name, value]]) });
+    const nowhere = "there is no such file, seen from here or from the notebook's folder";
+    await expect(set("log", "strip.csv")).rejects.toThrow(
+      `--set: log is "strip.csv"; ${nowhere} (did you mean strips.csv?)`,
+    );
+    await expect(set("log", `${folder}/strip.csv`)).rejects.toThrow(`mean ${folder}/strips.csv?)`);
+    await expect(set("beside", "no-such/b.csv")).rejects.toThrow(nowhere);
+    await expect(set("more", "no-such/b.csv")).rejects.toThrow(nowhere);
+    await expect(set("log", folder)).rejects.toThrow("that is a folder");
+    for (const [name, value] of [
+      ["log", ""],
+      ["log", "strips.csv"],
+      ["beside", "c.csv"],
+      ["more", "7/8"],
+    ] as const) {
+      const { notebook } = await set(name, value);
+      expect(notebook.cells[1]?.source).toBe(`${name} = ${JSON.stringify(value)};`);
+    }
+  });
+
   it("keeps an expected error as an output and goes on", async () => {
     const tags = ["raises-exception"];
     const result = await run(["1", { source: 'throw new RangeError("too hot");', tags }, "2"]);

@@ -1,6 +1,6 @@
 import { mkdtempSync, readFileSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
-import { join } from "node:path";
+import { basename, join } from "node:path";
 import { fileURLToPath } from "node:url";
 import { describe, expect, it } from "vitest";
 import { runNotebook } from "../../lib/notebook/run-notebook.ts";
@@ -44,6 +44,18 @@ describe("the morning call on another lab's files", () => {
     expect(verdict.processes[0]?.statisticalBase.reason).toMatch(
       /at least 20 are needed, so \d more$/,
     );
+  });
+
+  it("judges files with decimal commas and semicolons as it does those with points", {
+    timeout: SLOW,
+  }, async () => {
+    const folder = mkdtempSync(join(tmpdir(), "wetside-comma-"));
+    const withCommas = (text: string) => text.replaceAll(",", ";").replaceAll(".", ",");
+    for (const file of [WEEK, REGISTER]) {
+      writeFileSync(join(folder, basename(file)), withCommas(readFileSync(file, "utf8")));
+    }
+    const { announced } = await run(join(folder, "strips.csv"), [["decimalComma", "true"]]);
+    expect(announced).toEqual((await run(WEEK)).announced);
   });
 
   it("judges a morning in the middle of the log, by statistical limits too", {

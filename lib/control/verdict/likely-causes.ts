@@ -27,14 +27,15 @@ export interface LikelyCause {
 
 /**
  * The likely causes of what the morning call found: a ranking of faults for every process that may
- * not simply run, from its strips since the last good day (6 to 60) against the base period of its statistical limits, and from
- * the logs of its developer.
+ * not simply run, from its strips since the last good day (6 to 60) against the base period of its
+ * statistical limits, and from the logs of its developer.
  *
  * @param lab what the morning call was made from
  * @param call the morning call
  * @param logs logs of the developer, one entry for each process that has any
- * @returns one entry for each process whose verdict is act or hold; a process without base period,
- * with too few strips or without a table of faults says why it has no ranking
+ * @returns one entry for each process of which a reading asks to act or hold, none for one that only
+ * waits for a fresh strip; a process without base period, with too few strips or without a table of
+ * faults says why it has no ranking
  * @throws InputError as `labLogs`
  *
  * @example
@@ -56,7 +57,7 @@ export function likelyCauses(
   const histories = stripHistories(lab);
   const time = lab.asOf === undefined ? {} : { asOf: lab.asOf };
   return call.processes
-    .filter(({ verdict }) => verdict !== "run")
+    .filter(({ parameters }) => parameters.some(({ verdict }) => verdict !== "run"))
     .map(({ process, name, statisticalBase: { charts, reason }, changeSinceGoodDay }) => {
       const without = (why: string) => {
         return { process, name, ranking: null, sentence: `No ranking of causes: ${why}.` };

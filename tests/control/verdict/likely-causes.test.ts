@@ -93,6 +93,14 @@ describe("likelyCauses on the demo lab", () => {
 
 describe("likelyCauses without a ranking", () => {
   const asOf = "2026-08-14T08:00";
+  it("looks for no cause where a line only waits for a fresh strip", () => {
+    const lab = labOn("2026-08-15T07:30");
+    const call = morningCall(lab);
+    const paper = call.processes.find(({ process }) => process === "colour-paper");
+    expect([paper?.verdict, paper?.workMayRun]).toEqual(["act", false]);
+    expect(likelyCauses(lab, call).map(({ process }) => process)).toEqual(["colour-negative"]);
+  });
+
   it("says so where no base period was given", () => {
     const { charts: _, ...lab } = labOn(asOf);
     const [film] = likelyCauses(lab, morningCall(lab));
