@@ -11,9 +11,9 @@ import type { MorningCall, ProcessVerdict } from "../control/index.ts";
  * verdictLines({ verdict: "run", reason: "all 2 processes are within limits", asOf: "2026-08-14T07:45", processes: [], warnings: [] })[0] // => "RUN as of 2026-08-14 07:45: all 2 processes are within limits."
  */
 export function verdictLines(call: MorningCall): readonly string[] {
-  const time = call.asOf.replace("T", " ");
+  const time = call.asOf === "" ? "" : ` as of ${call.asOf.replace("T", " ")}`;
   return [
-    `${call.verdict.toUpperCase()} as of ${time}: ${call.reason}.`,
+    `${call.verdict.toUpperCase()}${time}: ${call.reason}.`,
     ...call.processes.map((one) => `${one.name}: ${one.verdict}. ${one.next}`),
   ];
 }

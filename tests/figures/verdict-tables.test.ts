@@ -106,6 +106,12 @@ describe("verdictLines and verdictMarkdown", () => {
     );
   });
 
+  it("name no time where no strip was read and none was asked for", () => {
+    const lab = { ...paperLab([0]), strips: [] };
+    const [first] = verdictLines(morningCall({ ...lab, specifications: [calm.specification] }));
+    expect(first).toMatch(/^HOLD: Colour-paper process: no strip of this process was read/);
+  });
+
   it("say in as many words whether customer work may run, waits or stops", () => {
     const words = (off: readonly number[]) =>
       verdictMarkdown(morningCall({ ...paperLab(off), specifications: [calm.specification] }));
