@@ -51,14 +51,23 @@ export function checkAnswer(
   });
   if (isOpen(answer)) return shown("not answered", "Not answered yet.");
   const tries = typeof answer === "number" ? around(answer, within, step) : [answer];
-  if (tries.some((each) => answerCode(exercise, each, { step }) === code)) {
+  if (allFinite(answer) && tries.some((each) => answerCode(exercise, each, { step }) === code)) {
     return shown("right", "Right.");
   }
   return shown("not yet", hint === undefined ? "Not yet." : `Not yet. ${hint}`);
 }
 
+/** False for a number divided by nothing: a wrong answer, and no error. */
+function allFinite(answer: Answer): boolean {
+  return partsOf(answer).every((part) => typeof part !== "number" || Number.isFinite(part));
+}
+
+function partsOf(answer: Answer): readonly (number | string)[] {
+  return typeof answer === "object" ? answer : [answer];
+}
+
 function isOpen(answer: Answer): boolean {
-  const parts: readonly (number | string)[] = typeof answer === "object" ? answer : [answer];
+  const parts = partsOf(answer);
   return (
     parts.length === 0 ||
     parts.some((part) => (typeof part === "number" ? Number.isNaN(part) : part.trim() === ""))

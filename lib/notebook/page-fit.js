@@ -131,7 +131,9 @@ globalThis.wetsideFit = (() => {
         const labelExpr = brokenLabels(words, available * SIDE);
         if (labelExpr && !copy.axis.labelExpr) copy.axis.labelExpr = labelExpr;
       } else if (name === "x" && copy.axis !== null) {
-        const crowded = words.reduce((sum, word) => sum + lengthOf(word) + 8, 0) > width;
+        // Names stand in the middle of equal places: one that is wider than its place pushes others out.
+        const longest = Math.max(0, ...words.map(lengthOf)) + 8;
+        const crowded = longest * words.length > width;
         if (crowded) copy.axis = { ...copy.axis, labelAngle: -35, labelOverlap: false };
       } else if (LEGENDS.includes(name) && copy.legend !== null) {
         // A legend begins where its plot does, right of the axis.

@@ -63,6 +63,12 @@ describe("checking an answer", () => {
     expect(checkAnswer("days", 14.5, near).state).toBe("not yet");
   });
 
+  it("takes a number divided by nothing for a wrong answer, not for an error", () => {
+    const options = { code: answerCode("a", [1, 2]) };
+    expect(checkAnswer("a", Number.POSITIVE_INFINITY, options).state).toBe("not yet");
+    expect(checkAnswer("a", [1, Number.NEGATIVE_INFINITY], options).state).toBe("not yet");
+  });
+
   it("shows its message in a notebook and stays plain data", () => {
     const checked = checkAnswer("days", 1, { code, step: 0.1 });
     const show = (checked as unknown as Record<symbol, () => unknown>)[

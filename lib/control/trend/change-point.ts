@@ -1,4 +1,4 @@
-import { requireNumber } from "../../input/index.ts";
+import { requireEntries, requireNumber } from "../../input/index.ts";
 import { seededRandom } from "../../numerics/index.ts";
 
 /** A moment at which the level of a series may have changed. */
@@ -44,6 +44,7 @@ export function changePoint(
   options: { readonly draws?: number; readonly seed?: number } = {},
 ): ChangePoint {
   const where = "changePoint";
+  requireEntries(where, "values", values, "a list of numbers");
   const n = requireNumber(where, "number of readings", values.length, { min: 8, max: 5000 });
   const draws = requireNumber(where, "draws", options.draws ?? 1000, {
     min: 200,

@@ -1,4 +1,4 @@
-import { requireNumber, requireOneOf } from "../../input/index.ts";
+import { requireNumber, requireObject, requireOneOf } from "../../input/index.ts";
 import { studentTQuantile } from "../../numerics/index.ts";
 import type { LinearTrend } from "./linear-trend.ts";
 
@@ -36,6 +36,12 @@ export function limitCrossing(
   limit: number,
   of: "line" | "reading" = "line",
 ): LimitCrossing {
+  requireObject(
+    "limitCrossing",
+    "trend",
+    trend,
+    "an object with slope, slopeInterval, slopeStandardError, …",
+  );
   requireNumber("limitCrossing", "limit", limit);
   requireOneOf("limitCrossing", "of", of, ["line", "reading"]);
   const { slope, meanTime, timeSpread, readings, residualSd, confidence } = trend;

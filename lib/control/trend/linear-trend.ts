@@ -1,4 +1,4 @@
-import { requireNumber } from "../../input/index.ts";
+import { requireEntries, requireNumber, requireObject } from "../../input/index.ts";
 import { leastSquares, studentTCdf, studentTQuantile } from "../../numerics/index.ts";
 import { requireSeries } from "./require-series.ts";
 
@@ -39,6 +39,8 @@ export function linearTrend(
   values: readonly number[],
   options: { readonly confidence?: number } = {},
 ): LinearTrend {
+  requireEntries("linearTrend", "times", times, "a list of numbers");
+  requireEntries("linearTrend", "values", values, "a list of numbers");
   const confidence = requireNumber("linearTrend", "confidence", options.confidence ?? 0.95, {
     min: 0.5,
     max: 0.999,
@@ -96,6 +98,12 @@ export function predictedAt(
   time: number,
   of: "reading" | "line" = "reading",
 ): TrendPrediction {
+  requireObject(
+    "predictedAt",
+    "trend",
+    trend,
+    "an object with slope, slopeInterval, slopeStandardError, …",
+  );
   requireNumber("predictedAt", "time", time);
   const value = trend.intercept + trend.slope * time;
   const line = 1 / trend.readings + (time - trend.meanTime) ** 2 / trend.timeSpread;

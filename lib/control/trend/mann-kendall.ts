@@ -1,4 +1,4 @@
-import { requireNumber } from "../../input/index.ts";
+import { requireEntries, requireNumber } from "../../input/index.ts";
 import { normalCdf } from "../../numerics/index.ts";
 
 /** Outcome of a Mann–Kendall test. */
@@ -37,6 +37,7 @@ const EXACT_UP_TO = 10;
  * Methods, 4th ed. 1975.
  */
 export function mannKendall(values: readonly number[]): MannKendall {
+  requireEntries("mannKendall", "values", values, "a list of numbers");
   const n = requireNumber("mannKendall", "number of readings", values.length, { min: 4 });
   values.forEach((v, i) => {
     requireNumber("mannKendall", `values[${i}]`, v);

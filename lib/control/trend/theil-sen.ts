@@ -1,4 +1,4 @@
-import { requireNumber } from "../../input/index.ts";
+import { requireEntries, requireNumber } from "../../input/index.ts";
 import { normalQuantile } from "../../numerics/index.ts";
 import { mannKendall } from "./mann-kendall.ts";
 import { requireSeries } from "./require-series.ts";
@@ -39,6 +39,8 @@ export function theilSen(
   values: readonly number[],
   options: { readonly confidence?: number } = {},
 ): TheilSenTrend {
+  requireEntries("theilSen", "times", times, "a list of numbers");
+  requireEntries("theilSen", "values", values, "a list of numbers");
   const confidence = requireNumber("theilSen", "confidence", options.confidence ?? 0.95, {
     min: 0.5,
     max: 0.999,

@@ -1,4 +1,4 @@
-import { requireNumber } from "../../input/index.ts";
+import { requireEntries, requireNumber, requireObject } from "../../input/index.ts";
 import { type LimitCrossing, limitCrossing } from "./limit-crossing.ts";
 import { type LinearTrend, linearTrend } from "./linear-trend.ts";
 import { type MannKendall, mannKendall } from "./mann-kendall.ts";
@@ -49,6 +49,9 @@ export function trendOutlook(
   } = {},
 ): TrendOutlook {
   const where = "trendOutlook";
+  requireEntries(where, "times", times, "a list of numbers");
+  requireEntries(where, "values", values, "a list of numbers");
+  requireObject(where, "options", options, "an object of options, or leave it out");
   const timeUnit = options.timeUnit ?? "a day";
   requireNumber(where, "number of readings", values.length, { min: 8 });
   const significance = requireNumber(where, "significance", options.significance ?? 0.05, {
@@ -72,7 +75,7 @@ export function trendOutlook(
         .filter(ahead)
         .sort((a, b) => (a.time ?? 0) - (b.time ?? 0))
     : [];
-  const chance = `(Mann–Kendall, p = ${test.pValue.toPrecision(2)})`;
+  const chance = `(Mann–Kendall, p ${told(test.pValue)})`;
   return {
     finding,
     reason: trending
@@ -89,6 +92,11 @@ export function trendOutlook(
       ...memoryAbout(line, times, values),
     ],
   };
+}
+
+/** A probability in words: what lies below a thousandth is no number to rely on. */
+function told(probability: number): string {
+  return probability < 0.001 ? "< 0.001" : `= ${probability.toPrecision(2)}`;
 }
 
 /** Above what the correlation of neighbours may be by chance (one-sided, 5 %), a warning. */

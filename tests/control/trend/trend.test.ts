@@ -204,7 +204,11 @@ describe("trendOutlook", () => {
       [0, 1, 2, 3, 4, 5, 6, 7],
       [0, 2, 1, 3, 4, 4, 6, 7],
     ];
-    expect(trendOutlook(times, values).reason).toContain("rising by 1.0 a day (Mann–Kendall");
+    const mild = [0, 2, 1, 3, 2, 4, 3, 2];
+    expect(trendOutlook(times, mild).reason).toContain("Mann–Kendall, p = 0.16)");
+    expect(trendOutlook(times, values).reason).toContain(
+      "rising by 1.0 a day (Mann–Kendall, p < 0.001)",
+    );
     expect(trendOutlook(times, values, { timeUnit: "a week" }).reason).toContain("1.0 a week");
   });
   const days = Array.from({ length: 20 }, (_, i) => i);
