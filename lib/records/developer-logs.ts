@@ -1,3 +1,4 @@
+import { requireObject } from "../input/index.ts";
 import type { LabDescription } from "./lab-description.ts";
 import type {
   BathTemperature,
@@ -46,6 +47,8 @@ export interface DeveloperLogs {
  * developerLogs(lab, { temperatures: readings })[0].temperatures.bath // => "tank-1"
  */
 export function developerLogs(lab: LabDescription, rows: LoggedRows): readonly DeveloperLogs[] {
+  requireObject("developerLogs", "lab", lab, "an object with name, lines, pumps, …");
+  requireObject("developerLogs", "rows", rows, "an object");
   return lab.lines.flatMap(({ id: line, process, baths }) => {
     const bath = baths.find(({ role }) => role === "developer")?.id;
     if (bath === undefined) return [];

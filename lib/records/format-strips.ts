@@ -1,5 +1,5 @@
 import type { Patches, Strip, StripBatch } from "../control/strip.ts";
-import { InputError } from "../input/index.ts";
+import { InputError, requireEntries, requireObject } from "../input/index.ts";
 import { csvText } from "./csv-text.ts";
 import { patchColumn, patchColumns, patchOf } from "./patch-columns.ts";
 import { plainNumber } from "./plain-number.ts";
@@ -19,6 +19,8 @@ export function formatStripLog(
   strips: readonly Strip[],
   options: { readonly decimals?: number } = {},
 ): string {
+  requireEntries("formatStripLog", "strips", strips, "a list, [ … ]");
+  requireObject("formatStripLog", "options", options, "an object of options, or leave it out");
   const patches = patchesOf(
     "formatStripLog",
     strips.map((strip) => strip.patches),
@@ -55,6 +57,7 @@ export function formatStripBatchRegister(
   batches: readonly StripBatch[],
   options: { readonly decimals?: number } = {},
 ): string {
+  requireEntries("formatStripBatchRegister", "batches", batches, "a list, [ … ]");
   const patches = patchesOf(
     "formatStripBatchRegister",
     batches.flatMap((batch) => [batch.reference, batch.correction]),

@@ -1,4 +1,4 @@
-import { InputError } from "../input/index.ts";
+import { InputError, requireObject } from "../input/index.ts";
 import type { LabDescription } from "./lab-description.ts";
 import { labProblems } from "./lab-problems.ts";
 import type { LoggedBath } from "./temperature-log.ts";
@@ -33,6 +33,7 @@ export function parseLabDescription(json: unknown): LabDescription {
  * loggedBaths({ name: "Shed", lines: [], pumps: [], files: { stripBatches: "batches.csv" } }) // => []
  */
 export function loggedBaths(lab: LabDescription): readonly LoggedBath[] {
+  requireObject("loggedBaths", "lab", lab, "an object with name, lines, pumps, …");
   return lab.lines
     .flatMap(({ baths, dryer }) => (dryer === undefined ? [...baths] : [...baths, dryer]))
     .map(({ id, setTemperatureC }) => ({ id, setTemperatureC }));

@@ -1,4 +1,5 @@
 import type { Strip } from "../control/strip.ts";
+import { requireEntries } from "../input/index.ts";
 import type { LogProblem, ParsedLog } from "./log-problem.ts";
 import { parseStripLog, type StripLogOptions } from "./strip-log.ts";
 
@@ -29,6 +30,7 @@ export function parseStripLogs(
   files: readonly StripLogFile[],
   options: Omit<StripLogOptions, "file"> = {},
 ): ParsedLog<Strip> {
+  requireEntries("parseStripLogs", "files", files, "a list, [ … ]");
   const once = files.filter((one, i) => files.findIndex((each) => each.file === one.file) === i);
   const there = once.flatMap(({ file, text }) => (text === undefined ? [] : [{ file, text }]));
   const logs = there.map(({ file, text }) => parseStripLog(text, { ...options, file }));

@@ -1,3 +1,4 @@
+import { requireObject } from "../input/index.ts";
 import type { LogProblem, ParsedLog } from "./log-problem.ts";
 
 /** What `problemMessage` looks at. */
@@ -21,6 +22,7 @@ const MOST_LINES = 6;
  * problemMessage({ file: "pumps.csv", rowsRead: 9, rowsRefused: 1, problems: [{ file: "pumps.csv", line: 4, column: "counter_strokes", value: "1.2.3", problem: "more than one decimal point", advice: "write one decimal point", rowUsed: false }] }) // => "pumps.csv: 1 problem; 1 of 9 rows cannot be used\n  line 4, counter_strokes \"1.2.3\": more than one decimal point; write one decimal point"
  */
 export function problemMessage(log: ProblemLog, most = 20): string {
+  requireObject("problemMessage", "log", log, "an object with file, problems, rowsRead, …");
   const { file, problems, rowsRead, rowsRefused } = log;
   if (problems.length === 0) return "";
   const count = problems.length === 1 ? "1 problem" : `${problems.length} problems`;

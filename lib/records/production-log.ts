@@ -1,3 +1,4 @@
+import { requireObject } from "../input/index.ts";
 import type { LogOptions, ParsedLog } from "./log-problem.ts";
 import type { ProductionRow } from "./log-rows.ts";
 import { numberCell } from "./number-cell.ts";
@@ -37,6 +38,7 @@ export function parseProductionLog(
   text: string,
   options: ProductionLogOptions,
 ): ParsedLog<ProductionRow> {
+  requireObject("parseProductionLog", "options", options, "an object with file");
   const { formats } = options;
   const format = {
     what: "format",

@@ -1,3 +1,4 @@
+import { requireObject } from "../input/index.ts";
 import type { ParsedLog } from "./log-problem.ts";
 import type { PumpReading } from "./log-rows.ts";
 
@@ -29,6 +30,7 @@ export function pumpIntervals(log: ParsedLog<PumpReading>): {
   readonly intervals: readonly PumpInterval[];
   readonly warnings: readonly string[];
 } {
+  requireObject("pumpIntervals", "log", log, "an object with file, rows, problems, …");
   const refused = log.problems.filter((problem) => !problem.rowUsed).map(({ line }) => line);
   const intervals: PumpInterval[] = [];
   const warnings: string[] = [];

@@ -1,4 +1,4 @@
-import { closestWord, InputError } from "../input/index.ts";
+import { closestWord, InputError, requireEntries } from "../input/index.ts";
 import type { PumpReading } from "./log-rows.ts";
 
 /**
@@ -17,6 +17,7 @@ export function readingsOfPump(
   readings: readonly PumpReading[],
   pump: string,
 ): readonly PumpReading[] {
+  requireEntries("readingsOfPump", "readings", readings, "a list, [ … ]");
   const own = readings.filter((reading) => reading.pump === pump);
   if (own.length > 0) return own;
   const names = [...new Set(readings.map((reading) => reading.pump))];

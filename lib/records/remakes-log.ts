@@ -1,3 +1,4 @@
+import { requireObject } from "../input/index.ts";
 import type { Columns } from "./columns.ts";
 import type { LogOptions, ParsedLog } from "./log-problem.ts";
 import type { RemakesDay } from "./log-rows.ts";
@@ -34,6 +35,7 @@ const PREFIX = "remade_";
  * parseRemakesLog("date,prints_made,remade_too_bright,remade_unsharp\n2026-08-14,1210,9,2", { file: "remakes.csv" }).rows[0].remade // => { tooBright: 9, unsharp: 2 }
  */
 export function parseRemakesLog(text: string, options: RemakesLogOptions): ParsedLog<RemakesDay> {
+  requireObject("parseRemakesLog", "options", options, "an object with file");
   const stated = (options.reasons ?? []).map((reason) => PREFIX + snakeCase(reason));
   return readLog<RemakesDay>(text, options, {
     where: "parseRemakesLog",

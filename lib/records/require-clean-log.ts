@@ -1,4 +1,4 @@
-import { InputError } from "../input/index.ts";
+import { InputError, requireObject } from "../input/index.ts";
 import type { LogProblem, ParsedLog } from "./log-problem.ts";
 import { problemMessage } from "./problem-message.ts";
 
@@ -33,6 +33,7 @@ export class LogError extends InputError {
  * requireCleanLog(parseProductionLog("date,process,format,count\n2026-08-14,colour-negative,135-36,41", { file: "production.csv" })).length // => 1
  */
 export function requireCleanLog<Row>(log: ParsedLog<Row>): readonly Row[] {
+  requireObject("requireCleanLog", "log", log, "an object with file, rows, problems, …");
   if (log.problems.length > 0) throw new LogError(log);
   return log.rows;
 }

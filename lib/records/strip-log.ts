@@ -1,4 +1,5 @@
 import type { Strip } from "../control/strip.ts";
+import { requireObject } from "../input/index.ts";
 import type { LogOptions, ParsedLog } from "./log-problem.ts";
 import type { LogShape } from "./log-shape.ts";
 import { patchColumns, wantedPatches } from "./patch-columns.ts";
@@ -39,6 +40,7 @@ export interface StripLogOptions extends LogOptions {
  * log.problems[0].problem // => "the row has 8 cells, the header 7"
  */
 export function parseStripLog(text: string, options: StripLogOptions): ParsedLog<Strip> {
+  requireObject("parseStripLog", "options", options, "an object with file");
   return readLog(text, options, stripShape(options));
 }
 

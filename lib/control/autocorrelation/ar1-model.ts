@@ -1,4 +1,4 @@
-import { InputError, requireNumber } from "../../input/index.ts";
+import { InputError, requireNumber, requireObject } from "../../input/index.ts";
 import { leastSquares } from "../../numerics/index.ts";
 import { type Readings, requireReadings } from "../charts/readings.ts";
 
@@ -106,6 +106,7 @@ export function ar1Innovations(
   model: Pick<Ar1Model, "mean" | "phi">,
 ): readonly number[] {
   const where = "ar1Innovations";
+  requireObject(where, "model", model, "an object with mean and phi");
   requireReadings(where, "values", values, 1);
   const phi = requireNumber(where, "model.phi", model.phi, { above: -1, below: 1 });
   const mean = requireNumber(where, "model.mean", model.mean);

@@ -1,4 +1,4 @@
-import { InputError, requireNumber } from "../../input/index.ts";
+import { InputError, requireNumber, requireObject } from "../../input/index.ts";
 import { chiSquareCdf, normalQuantile } from "../../numerics/index.ts";
 import { type Readings, requireReadings } from "../charts/readings.ts";
 
@@ -63,6 +63,7 @@ export function autocorrelation(
   options: AutocorrelationOptions = {},
 ): Autocorrelation {
   const where = "autocorrelation";
+  requireObject(where, "options", options, "an object of options, or leave it out");
   requireReadings(where, "values", values, 10);
   const n = values.length;
   const count = requireNumber(where, "lags", options.lags ?? Math.min(10, Math.floor(n / 5)), {

@@ -1,4 +1,4 @@
-import { requireNumber } from "../../input/index.ts";
+import { requireNumber, requireObject } from "../../input/index.ts";
 import { prespecifiedLimits } from "../charts/prespecified-limits.ts";
 import type { StatisticalLimits } from "../charts/statistical-limits.ts";
 import type { Ar1Model } from "./ar1-model.ts";
@@ -40,6 +40,7 @@ export function correlatedLimits(
   options: { readonly widthSigma?: number; readonly lambda?: number } = {},
 ): CorrelatedLimits {
   const where = "correlatedLimits";
+  requireObject(where, "model", model, "an object with mean, phi and innovationSd");
   const phi = requireNumber(where, "model.phi", model.phi, { above: -1, below: 1 });
   const innovationSd = requireNumber(where, "model.innovationSd", model.innovationSd, { above: 0 });
   const widthSigma = requireNumber(where, "widthSigma", options.widthSigma ?? 3, { above: 0 });

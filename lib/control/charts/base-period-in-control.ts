@@ -1,4 +1,4 @@
-import { InputError, requireNumber } from "../../input/index.ts";
+import { InputError, requireNumber, requireObject } from "../../input/index.ts";
 import { dateOf } from "../strips/local-time.ts";
 import type { StripHistory } from "../strips/strip-history.ts";
 import { type StripTable, stripTable } from "../strips/strip-table.ts";
@@ -68,6 +68,7 @@ export function basePeriodInControl(
   search: BasePeriodSearch = {},
 ): BasePeriodFound {
   const where = "basePeriodInControl";
+  requireObject(where, "history", history, "an object with strips, batches and specification");
   const wanted = requireNumber(where, "days", search.days ?? 21, {
     min: 1,
     max: 3650,

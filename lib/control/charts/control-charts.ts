@@ -1,4 +1,4 @@
-import { InputError } from "../../input/index.ts";
+import { InputError, requireObject } from "../../input/index.ts";
 import type { ParameterSeries } from "../strips/parameter-series.ts";
 import { seriesOfStrips } from "../strips/series-of-strips.ts";
 import type { StripHistory } from "../strips/strip-history.ts";
@@ -51,6 +51,13 @@ export function controlCharts(
   history: StripHistory,
   choices: ChartChoices,
 ): readonly SeriesCharts[] {
+  requireObject(
+    "controlCharts",
+    "history",
+    history,
+    "an object with strips, batches and specification",
+  );
+  requireObject("controlCharts", "choices", choices, "an object with basePeriod");
   return seriesOfStrips(history).map((series) => chartSeries(series, choices));
 }
 

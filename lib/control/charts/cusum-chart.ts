@@ -1,4 +1,4 @@
-import { requireNumber, requireOneOf } from "../../input/index.ts";
+import { requireNumber, requireObject, requireOneOf } from "../../input/index.ts";
 import type { CusumChart, CusumSignal } from "./chart-results.ts";
 import { strictlyBeyond } from "./on-the-line.ts";
 import { type Readings, requireReadings, restartLookup } from "./readings.ts";
@@ -49,6 +49,7 @@ export interface CusumOptions {
  */
 export function cusumChart(values: Readings, options: CusumOptions): CusumChart {
   const where = "cusumChart";
+  requireObject(where, "options", options, "an object with target and sigma");
   requireReadings(where, "values", values, 1);
   const target = requireNumber(where, "target", options.target);
   const sigma = requireNumber(where, "sigma", options.sigma, { above: 0 });

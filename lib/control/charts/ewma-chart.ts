@@ -1,4 +1,4 @@
-import { requireNumber, requireOneOf } from "../../input/index.ts";
+import { requireNumber, requireObject, requireOneOf } from "../../input/index.ts";
 import type { EwmaChart } from "./chart-results.ts";
 import { strictlyBeyond } from "./on-the-line.ts";
 import { type Readings, requireReadings, restartLookup } from "./readings.ts";
@@ -42,6 +42,7 @@ export interface EwmaOptions {
  */
 export function ewmaChart(values: Readings, options: EwmaOptions): EwmaChart {
   const where = "ewmaChart";
+  requireObject(where, "options", options, "an object with centre and sigma");
   requireReadings(where, "values", values, 1);
   const centre = requireNumber(where, "centre", options.centre);
   const sigma = requireNumber(where, "sigma", options.sigma, { above: 0 });

@@ -1,3 +1,4 @@
+import { requireObject } from "../../input/index.ts";
 import type { RunRuleOptions } from "../rules/run-rule-options.ts";
 import { runRules } from "../rules/run-rules.ts";
 import type { IndividualsChart, MovingRangeChart } from "./chart-results.ts";
@@ -41,6 +42,7 @@ export function individualsChart(
   options: IndividualsChartOptions = {},
 ): IndividualsChart {
   const where = "individualsChart";
+  requireObject(where, "options", options, "an object of options, or leave it out");
   requireReadings(where, "values", values, 1);
   const limits = options.limits ?? statisticalLimits(values, options);
   const { centre, sigma, widthSigma } = limits;

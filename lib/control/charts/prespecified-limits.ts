@@ -1,4 +1,4 @@
-import { requireNumber } from "../../input/index.ts";
+import { requireNumber, requireObject } from "../../input/index.ts";
 import { limitsAround, type StatisticalLimits } from "./statistical-limits.ts";
 
 /**
@@ -23,6 +23,7 @@ export function prespecifiedLimits(known: {
   readonly widthSigma?: number;
 }): StatisticalLimits {
   const where = "prespecifiedLimits";
+  requireObject(where, "known", known, "an object with centre and sigma");
   const centre = requireNumber(where, "centre", known.centre);
   const sigma = requireNumber(where, "sigma", known.sigma, { above: 0 });
   const width = requireNumber(where, "widthSigma", known.widthSigma ?? 3, { above: 0 });

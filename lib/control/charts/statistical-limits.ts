@@ -1,4 +1,4 @@
-import { InputError, requireNumber, requireOneOf } from "../../input/index.ts";
+import { InputError, requireNumber, requireObject, requireOneOf } from "../../input/index.ts";
 import { requireBase } from "./base-period.ts";
 import { meanRangeOfTwo, rangeSdOfTwo } from "./chart-constants.ts";
 import { estimateSigma } from "./estimate-sigma.ts";
@@ -82,6 +82,7 @@ export function statisticalLimits(
   options: StatisticalLimitsOptions = {},
 ): StatisticalLimits {
   const where = "statisticalLimits";
+  requireObject(where, "options", options, "an object of options, or leave it out");
   requireReadings(where, "values", values, 1);
   const sigmaFrom = requireOneOf(where, "sigmaFrom", options.sigmaFrom ?? "mean moving range", [
     "mean moving range",

@@ -1,4 +1,4 @@
-import { InputError, requireOneOf } from "../../input/index.ts";
+import { InputError, requireEntries, requireObject, requireOneOf } from "../../input/index.ts";
 import { type FaultCheck, faultChecks, outcomeProbabilities } from "./fault-check.ts";
 import type { FaultRanking } from "./fault-ranking.ts";
 import { percentWords } from "./fault-words.ts";
@@ -48,6 +48,8 @@ export function afterCheck(
   checks: readonly FaultCheck[] = faultChecks,
 ): AfterCheck {
   const where = "afterCheck";
+  requireObject(where, "ranking", ranking, "an object with process, faults, groups, …");
+  requireEntries(where, "made", made, "a list, [ … ]");
   const start: readonly FaultHypothesis[] = [
     ...ranking.faults.map(({ id, name, probability }) => ({ id, name, probability })),
     { id: "none-of-these", name: "none of these", probability: ranking.noneOfThese },

@@ -1,4 +1,4 @@
-import { requireOneOf } from "../../input/index.ts";
+import { requireObject, requireOneOf } from "../../input/index.ts";
 import type { FaultEntry, FaultTable } from "./fault-table.ts";
 
 /**
@@ -13,6 +13,7 @@ import type { FaultEntry, FaultTable } from "./fault-table.ts";
  * faultById(colourNegativeFaults, "bleach-weak").place // => "bleach"
  */
 export function faultById(table: FaultTable, id: string): FaultEntry {
+  requireObject("faultById", "table", table, "an object with process, name, note, …");
   const ids = table.faults.map((fault) => fault.id);
   const known = requireOneOf("faultById", "id", id, ids);
   const [found] = table.faults.filter((fault) => fault.id === known);

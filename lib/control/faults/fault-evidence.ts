@@ -1,4 +1,4 @@
-import { InputError, requireNumber } from "../../input/index.ts";
+import { InputError, requireNumber, requireObject } from "../../input/index.ts";
 import { basePositions, excludedPositions, noBase } from "../charts/base-positions.ts";
 import type { BasePeriod } from "../charts/chart-choices.ts";
 import { readingDecimals } from "../strips/reading-decimals.ts";
@@ -69,6 +69,7 @@ export interface FaultEvidenceInput extends StripHistory {
  */
 export function faultEvidence(input: FaultEvidenceInput): FaultEvidence {
   const where = "faultEvidence";
+  requireObject(where, "input", input, "an object with basePeriod, strips, batches, …");
   const last = requireNumber(where, "lastStrips", input.lastStrips ?? 24, {
     min: 1,
     max: 60,

@@ -1,4 +1,4 @@
-import { InputError, requireOneOf } from "../../input/index.ts";
+import { InputError, requireObject, requireOneOf } from "../../input/index.ts";
 import { requireDates } from "../charts/base-positions.ts";
 import type { LabLogs, LogOfReadings, LogOfWork } from "./lab-log.ts";
 import type { LabLogsInput, LoggedWork } from "./log-input.ts";
@@ -33,6 +33,7 @@ const DAY_MS = 86_400_000;
  */
 export function labLogs(input: LabLogsInput): LabLogs {
   const where = "labLogs";
+  requireObject(where, "input", input, "an object with basePeriod");
   const { basePeriod, asOf } = input;
   requireDates(where, [basePeriod?.from, basePeriod?.to, ...(asOf === undefined ? [] : [asOf])]);
   const period: LogPeriod = { base: basePeriod, asOf: asOf ?? "9999" };

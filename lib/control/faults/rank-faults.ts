@@ -1,4 +1,5 @@
 import { Matrix } from "ml-matrix";
+import { requireObject } from "../../input/index.ts";
 import { faultChecks } from "./fault-check.ts";
 import { courseShapes } from "./fault-courses.ts";
 import type { FaultEvidence } from "./fault-evidence.ts";
@@ -50,6 +51,7 @@ import { separatingCheck } from "./separating-check.ts";
  */
 export function rankFaults(evidence: FaultEvidence, options: RankFaultsOptions = {}): FaultRanking {
   const where = "rankFaults";
+  requireObject(where, "evidence", evidence, "an object with process, components, takenAt, …");
   const table = options.table ?? faultTableOf(where, evidence.process);
   const checked = checkedOptions(where, table, options);
   const ready = requireFaultEvidence(where, evidence, table);

@@ -1,5 +1,5 @@
 import { inverse, Matrix } from "ml-matrix";
-import { InputError, requireNumber } from "../../input/index.ts";
+import { InputError, requireNumber, requireObject } from "../../input/index.ts";
 import { episodeSize } from "./episode-size.ts";
 import { faultById } from "./fault-by-id.ts";
 import { type FaultComponent, requireComponents } from "./fault-component.ts";
@@ -62,6 +62,7 @@ export function signatureFromEpisodes(input: {
   readonly episodes: readonly FaultEpisode[];
 }): EpisodeSignature {
   const where = "signatureFromEpisodes";
+  requireObject(where, "input", input, "an object with table, fault, components, …");
   const { table, components, episodes } = input;
   const entry = faultById(table, input.fault);
   requireComponents(where, components);

@@ -1,5 +1,5 @@
 import { Matrix } from "ml-matrix";
-import { InputError, requireNumber } from "../../input/index.ts";
+import { InputError, requireEntries, requireNumber } from "../../input/index.ts";
 
 /** How strips vary while nothing is wrong. */
 export interface StripCovariance {
@@ -40,6 +40,7 @@ export function stripCovariance(
   options: { readonly resolution?: number } = {},
 ): StripCovariance {
   const where = "stripCovariance";
+  requireEntries(where, "strips", strips, "a list, [ … ]");
   const n = strips.length;
   requireNumber(where, "strips.length", n, { min: 5, whole: true });
   const resolution = requireNumber(where, "resolution", options.resolution ?? 0, {

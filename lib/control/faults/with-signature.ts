@@ -1,4 +1,4 @@
-import { InputError } from "../../input/index.ts";
+import { InputError, requireObject } from "../../input/index.ts";
 import { faultById } from "./fault-by-id.ts";
 import type { FaultTable, WholeSignature } from "./fault-table.ts";
 
@@ -22,6 +22,13 @@ export function withSignature(
   fault: string,
   signature: WholeSignature,
 ): FaultTable {
+  requireObject("withSignature", "table", table, "an object with process, name, note, …");
+  requireObject(
+    "withSignature",
+    "signature",
+    signature,
+    "an object with components, mean and covariance",
+  );
   const entry = faultById(table, fault);
   const p = signature.components.length;
   const agree =

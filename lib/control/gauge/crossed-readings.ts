@@ -1,4 +1,4 @@
-import { InputError } from "../../input/index.ts";
+import { InputError, requireEntries } from "../../input/index.ts";
 import { type GaugeReadings, gaugeDesign } from "./gauge-readings.ts";
 
 /** One reading of a gauge study. */
@@ -29,6 +29,7 @@ export interface CrossedReadings {
  * Source: AIAG, Measurement Systems Analysis, 4th ed. 2010, ch. III (crossed study).
  */
 export function crossedReadings(rows: readonly GaugeReading[]): CrossedReadings {
+  requireEntries("crossedReadings", "rows", rows, "a list, [ … ]");
   const operators = [...new Set(rows.map((row) => row.operator))];
   const patches = [...new Set(rows.map((row) => row.patch))];
   const of = (operator: string, patch: string) =>

@@ -1,4 +1,4 @@
-import { requireNumber } from "../../input/index.ts";
+import { requireEntries, requireNumber } from "../../input/index.ts";
 import { fCdf } from "../../numerics/index.ts";
 import { type GaugeReadings, gaugeDesign, mean } from "./gauge-readings.ts";
 import { type GaugeStudy, gaugeStudy } from "./gauge-result.ts";
@@ -41,6 +41,7 @@ export function gaugeStudyByAnova(
   options: { readonly poolAbove?: number } = {},
 ): GaugeAnova {
   const where = "gaugeStudyByAnova";
+  requireEntries(where, "readings", readings, "a list, [ … ]");
   const { operators, patches, repeats } = gaugeDesign(where, readings);
   const poolAbove = requireNumber(where, "poolAbove", options.poolAbove ?? 0.25, {
     min: 0,

@@ -1,4 +1,4 @@
-import { requireNumber } from "../../input/index.ts";
+import { requireEntries, requireNumber } from "../../input/index.ts";
 import { chartConstants } from "../charts/chart-constants.ts";
 import { type GaugeReadings, gaugeDesign, mean } from "./gauge-readings.ts";
 import { type GaugeStudy, gaugeStudy } from "./gauge-result.ts";
@@ -19,6 +19,7 @@ import { type GaugeStudy, gaugeStudy } from "./gauge-result.ts";
  * Source: AIAG, Measurement Systems Analysis, 4th ed. 2010, ch. III.B.
  */
 export function gaugeStudyByRange(readings: GaugeReadings): GaugeStudy {
+  requireEntries("gaugeStudyByRange", "readings", readings, "a list, [ … ]");
   const { operators, patches, repeats } = gaugeDesign("gaugeStudyByRange", readings);
   const meanRange = mean(readings.flatMap((byPatch) => byPatch.map(range)));
   const operatorMeans = readings.map((byPatch) => mean(byPatch.flat()));

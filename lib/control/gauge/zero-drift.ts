@@ -1,4 +1,4 @@
-import { requireNumber } from "../../input/index.ts";
+import { requireEntries, requireNumber } from "../../input/index.ts";
 import { limitCrossing } from "../trend/limit-crossing.ts";
 import { linearTrend } from "../trend/linear-trend.ts";
 
@@ -42,6 +42,8 @@ export function zeroDrift(
   nominal = 0,
 ): ZeroDrift {
   const where = "zeroDrift";
+  requireEntries(where, "days", days, "a list of numbers");
+  requireEntries(where, "readings", readings, "a list of numbers");
   requireNumber(where, "number of readings", readings.length, { min: 5 });
   requireNumber(where, "tolerance", tolerance, { above: 0, unit: "density" });
   requireNumber(where, "nominal", nominal, { unit: "density" });

@@ -1,4 +1,4 @@
-import { InputError, requireNumber } from "../../input/index.ts";
+import { InputError, requireNumber, requireObject } from "../../input/index.ts";
 import { parseProcessSpecification } from "./parse-process-specification.ts";
 import type { ProcessLimit, ProcessLimits } from "./process-limits.ts";
 import type { ProcessSpecification } from "./process-specification.ts";
@@ -30,6 +30,13 @@ export function replaceLimits(
   specification: ProcessSpecification,
   replacements: Readonly<Record<string, LimitReplacement>>,
 ): ProcessSpecification {
+  requireObject(
+    "replaceLimits",
+    "specification",
+    specification,
+    "an object with id, name, geometry, …",
+  );
+  requireObject("replaceLimits", "replacements", replacements, "an object");
   const ids = specification.parameters.map((each) => each.id);
   for (const id of Object.keys(replacements)) {
     if (!ids.includes(id)) {

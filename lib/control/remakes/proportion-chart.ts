@@ -1,4 +1,4 @@
-import { requireNumber, requireOneOf } from "../../input/index.ts";
+import { requireEntries, requireNumber, requireObject, requireOneOf } from "../../input/index.ts";
 import { meanRangeOfTwo } from "../charts/chart-constants.ts";
 import { requireCounts, sum } from "./attribute-counts.ts";
 
@@ -48,6 +48,9 @@ export function proportionChart(
   } = {},
 ): ProportionChart {
   const where = "proportionChart";
+  requireEntries(where, "counts", counts, "a list of numbers");
+  requireEntries(where, "sizes", sizes, "a list of numbers");
+  requireObject(where, "options", options, "an object of options, or leave it out");
   requireCounts(where, counts, sizes, "size");
   const wanted = requireOneOf(where, "limits", options.limits ?? "by dispersion", [
     "binomial",

@@ -1,4 +1,4 @@
-import { requireNumber } from "../../input/index.ts";
+import { requireEntries, requireNumber } from "../../input/index.ts";
 import { requireCounts, sum } from "./attribute-counts.ts";
 
 /** A chart of faults per unit, day by day. */
@@ -31,6 +31,8 @@ export function faultRateChart(
   sizes: readonly number[],
   options: { readonly sigmas?: number } = {},
 ): RateChart {
+  requireEntries("faultRateChart", "counts", counts, "a list of numbers");
+  requireEntries("faultRateChart", "sizes", sizes, "a list of numbers");
   requireCounts("faultRateChart", counts, sizes, "any");
   const sigmas = requireNumber("faultRateChart", "sigmas", options.sigmas ?? 3, {
     above: 0,

@@ -1,4 +1,4 @@
-import { InputError, requireNumber } from "../../input/index.ts";
+import { InputError, requireEntries, requireNumber } from "../../input/index.ts";
 
 /** One remake, or several for the same reason. */
 export interface RemakeEntry {
@@ -35,6 +35,7 @@ export function rankedReasons(
   entries: readonly RemakeEntry[],
   by: "count" | "cost" = "count",
 ): readonly RankedReason[] {
+  requireEntries("rankedReasons", "entries", entries, "a list, [ … ]");
   if (by === "cost" && entries.length > 0 && entries.every((one) => one.costEach === undefined)) {
     const advice = "write what one remake costs, or rank by count";
     throw new InputError("rankedReasons", "costEach", "missing in every entry", advice);

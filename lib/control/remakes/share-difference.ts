@@ -1,4 +1,4 @@
-import { requireNumber } from "../../input/index.ts";
+import { requireNumber, requireObject } from "../../input/index.ts";
 import { studentTQuantile } from "../../numerics/index.ts";
 import { requireCounts, sum } from "./attribute-counts.ts";
 
@@ -42,6 +42,8 @@ export function shareDifference(
   options: { readonly confidence?: number } = {},
 ): ShareDifference {
   const where = "shareDifference";
+  requireObject(where, "before", before, "an object with counts and sizes");
+  requireObject(where, "since", since, "an object with counts and sizes");
   const confidence = requireNumber(where, "confidence", options.confidence ?? 0.95, {
     min: 0.5,
     max: 0.999,

@@ -1,3 +1,4 @@
+import { requireObject } from "../../input/index.ts";
 import { publishedRunLength } from "./published-run-length.ts";
 import { type RunRuleOptions, runRuleSettings } from "./run-rule-options.ts";
 import type { RunRuleId } from "./run-rule-signal.ts";
@@ -42,6 +43,7 @@ export interface RunRuleFalseAlarms {
  * W. H. Woodall, Technometrics 29 (1987) 393–399, Table 1.
  */
 export function runRuleFalseAlarms(options: RunRuleOptions = {}): RunRuleFalseAlarms {
+  requireObject("runRuleFalseAlarms", "options", options, "an object of options, or leave it out");
   const settings = runRuleSettings("runRuleFalseAlarms", options);
   const enabled = [...new Set(settings.rules)];
   const rules = enabled.map((rule) => ({

@@ -1,4 +1,4 @@
-import { requireNumber } from "../../input/index.ts";
+import { requireNumber, requireObject } from "../../input/index.ts";
 import { type Readings, requireReadings, restartLookup } from "../charts/readings.ts";
 import { describeSignal } from "./describe-signal.ts";
 import { markRunRules, runRuleBits } from "./mark-run-rules.ts";
@@ -35,6 +35,8 @@ export function runRules(
   options: RunRuleOptions = {},
 ): readonly RunRuleSignal[] {
   const where = "runRules";
+  requireObject(where, "scale", scale, "an object with centre and sigma");
+  requireObject(where, "options", options, "an object of options, or leave it out");
   requireReadings(where, "values", values, 0);
   requireNumber(where, "centre", scale.centre);
   requireNumber(where, "sigma", scale.sigma, { above: 0 });

@@ -1,4 +1,4 @@
-import { InputError, requireNumber } from "../../input/index.ts";
+import { InputError, requireNumber, requireObject } from "../../input/index.ts";
 import { findRoot, minimizeScalar } from "../../numerics/index.ts";
 import { cusumRunLength } from "./cusum-run-length.ts";
 import {
@@ -68,6 +68,7 @@ export function cusumDecisionIntervalFor(
  * designCusum({ inControlRunLength: 500, shift: 1 }).referenceValue // => 0.5
  */
 export function designCusum(goal: DesignGoal): DesignedCusum {
+  requireObject("designCusum", "goal", goal, "an object with inControlRunLength");
   const delay = delayFor("designCusum", goal);
   const h = (k: number) => cusumDecisionIntervalFor(k, goal.inControlRunLength);
   const readings = (k: number) =>

@@ -1,4 +1,4 @@
-import { requireNumber, requireOneOf } from "../../input/index.ts";
+import { requireNumber, requireObject, requireOneOf } from "../../input/index.ts";
 import { upperCusumKernel } from "./cusum-kernel.ts";
 import { settledCusumPair } from "./cusum-pair.ts";
 import { kernelReadingsFrom, kernelRunLength } from "./kernel-run-length.ts";
@@ -50,6 +50,7 @@ export function cusumRunLength(
   options: CusumRunLengthOptions = {},
 ): Pick<AverageRunLength, "zeroState"> & Partial<AverageRunLength> {
   const where = "cusumRunLength";
+  requireObject(where, "design", design, "an object with referenceValue and decisionInterval");
   const k = requireNumber(where, "referenceValue", design.referenceValue, { min: 0, max: 5 });
   const h = requireNumber(where, "decisionInterval", design.decisionInterval, {
     min: 0.1,

@@ -1,4 +1,4 @@
-import { InputError, requireNumber } from "../../input/index.ts";
+import { InputError, requireNumber, requireObject } from "../../input/index.ts";
 import { normalCdf } from "../../numerics/index.ts";
 import { carrier } from "./carried-forward.ts";
 import type { ChartKernel } from "./chart-kernel.ts";
@@ -45,6 +45,7 @@ export function driftRunLength(
   options: { readonly readingsBefore?: number } = {},
 ): number {
   const where = "driftRunLength";
+  requireObject(where, "design", design, "an object");
   const drift = requireNumber(where, "driftPerReading", driftPerReading, {
     min: 1e-4,
     max: 10,

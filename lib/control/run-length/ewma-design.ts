@@ -1,4 +1,4 @@
-import { requireNumber } from "../../input/index.ts";
+import { requireNumber, requireObject } from "../../input/index.ts";
 import { findRoot, minimizeScalar } from "../../numerics/index.ts";
 import {
   type DesignGoal,
@@ -45,6 +45,7 @@ export function ewmaLimitWidthFor(lambda: number, inControlRunLength: number): n
  * designEwma({ inControlRunLength: 500, shift: 1 }).readingsToSignal // => 10.20
  */
 export function designEwma(goal: DesignGoal): DesignedEwma {
+  requireObject("designEwma", "goal", goal, "an object with inControlRunLength");
   const delay = delayFor("designEwma", goal);
   const readings = (lambda: number) =>
     delay({

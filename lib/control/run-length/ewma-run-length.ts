@@ -1,4 +1,4 @@
-import { requireNumber, requireOneOf } from "../../input/index.ts";
+import { requireNumber, requireObject, requireOneOf } from "../../input/index.ts";
 import { exactLimitsRunLength } from "./ewma-exact-limits.ts";
 import { ewmaHalfWidth, twoSidedEwmaKernel, upperEwmaKernel } from "./ewma-kernel.ts";
 import { kernelRunLength } from "./kernel-run-length.ts";
@@ -47,6 +47,7 @@ export function ewmaRunLength(
   options: EwmaRunLengthOptions = {},
 ): AverageRunLength {
   const where = "ewmaRunLength";
+  requireObject(where, "design", design, "an object with lambda and limitWidth");
   const lambda = requireNumber(where, "lambda", design.lambda, { min: 0.005, max: 1 });
   const width = requireNumber(where, "limitWidth", design.limitWidth, { min: 0.1, max: 6 });
   const shift = requireNumber(where, "shift", options.shift ?? 0, { min: -10, max: 10 });

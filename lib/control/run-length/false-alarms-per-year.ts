@@ -1,4 +1,4 @@
-import { requireNumber } from "../../input/index.ts";
+import { requireNumber, requireObject } from "../../input/index.ts";
 
 /**
  * False alarms a year of a set of charts, from their average run length in control.
@@ -26,6 +26,7 @@ export function falseAlarmsPerYear(
   },
 ): number {
   const where = "falseAlarmsPerYear";
+  requireObject(where, "options", options, "an object with stripsPerDay");
   const runLength = requireNumber(where, "inControlRunLength", inControlRunLength, { min: 1 });
   const perDay = requireNumber(where, "stripsPerDay", options.stripsPerDay, {
     above: 0,

@@ -1,4 +1,4 @@
-import { requireNumber } from "../../input/index.ts";
+import { requireNumber, requireObject } from "../../input/index.ts";
 import { normalCdf } from "../../numerics/index.ts";
 import { carrier } from "./carried-forward.ts";
 import type { ChartKernel } from "./chart-kernel.ts";
@@ -39,6 +39,8 @@ export function runLengthDistribution(
   upTo: number,
 ): readonly number[] {
   const where = "runLengthDistribution";
+  requireObject(where, "chart", chart, "an object");
+  requireObject(where, "course", course, "an object");
   requireChart(where, chart);
   const meanAt = meanCourse(where, course);
   requireNumber(where, "upTo", upTo, { min: 1, max: 20_000, whole: true });

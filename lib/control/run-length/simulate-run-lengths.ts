@@ -1,4 +1,4 @@
-import { InputError, requireNumber } from "../../input/index.ts";
+import { InputError, requireNumber, requireObject } from "../../input/index.ts";
 import { seededRandom } from "../../numerics/index.ts";
 import { ewmaHalfWidth } from "./ewma-kernel.ts";
 import {
@@ -44,6 +44,9 @@ export function simulateRunLengths(
   options: { readonly runs?: number; readonly seed?: number } = {},
 ): SimulatedRunLengths {
   const where = "simulateRunLengths";
+  requireObject(where, "chart", chart, "an object");
+  requireObject(where, "course", course, "an object of options, or leave it out");
+  requireObject(where, "options", options, "an object of options, or leave it out");
   requireChart(where, chart);
   const meanAt = meanCourse(where, course);
   const runs = requireNumber(where, "runs", options.runs ?? 2000, {

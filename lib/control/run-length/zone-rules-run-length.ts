@@ -1,4 +1,4 @@
-import { InputError, requireNumber } from "../../input/index.ts";
+import { InputError, requireEntries, requireNumber } from "../../input/index.ts";
 import { sumOf } from "./flat-vectors.ts";
 import type { AverageRunLength } from "./run-length.ts";
 import { computable } from "./survival-operator.ts";
@@ -33,6 +33,7 @@ export function zoneRulesRunLength(
   options: { readonly shift?: number } = {},
 ): AverageRunLength {
   const where = "zoneRulesRunLength";
+  requireEntries(where, "rules", rules, "a list, [ … ]");
   const shift = requireNumber(where, "shift", options.shift ?? 0, { min: -10, max: 10 });
   if (rules.length === 0) throw new InputError(where, "rules", "empty", "give at least one rule");
   for (const rule of rules) {

@@ -1,4 +1,4 @@
-import { InputError, requireNumber } from "../../input/index.ts";
+import { InputError, requireNumber, requireObject } from "../../input/index.ts";
 import { type Aims, type Densities, type StripBatch, stripColours } from "../strip.ts";
 import { eachColour, requirePatches, roundDensity } from "./density.ts";
 
@@ -25,6 +25,7 @@ import { eachColour, requirePatches, roundDensity } from "./density.ts";
  */
 export function aimsOfBatch(batch: StripBatch): Aims {
   const where = "aimsOfBatch";
+  requireObject(where, "batch", batch, "an object with id, process, reference, …");
   const at = `batch ${batch.id}`;
   requirePatches(where, `${at}.reference`, batch.reference);
   for (const [patch, correction] of Object.entries(batch.correction)) {

@@ -1,4 +1,4 @@
-import { InputError, requireNumber } from "../../input/index.ts";
+import { InputError, requireEntries, requireNumber, requireObject } from "../../input/index.ts";
 import { type Aims, type Densities, stripColours } from "../strip.ts";
 import { difference, requirePairs } from "./crossover-pairs.ts";
 import type {
@@ -45,6 +45,8 @@ export function crossover(
   options: CrossoverOptions = {},
 ): Crossover {
   const where = "crossover";
+  requireObject(where, "oldAims", oldAims, "an object with process, stripBatch, patches, …");
+  requireEntries(where, "pairs", pairs, "a list, [ … ]");
   const to = requirePairs(where, oldAims, pairs);
   const least = requireNumber(where, "minimumPairs", options.minimumPairs ?? 3, {
     min: 1,

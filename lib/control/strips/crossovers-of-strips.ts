@@ -1,3 +1,4 @@
+import { requireEntries } from "../../input/index.ts";
 import type { Aims, Strip, StripBatch } from "../strip.ts";
 import { aimsOfBatch } from "./aims-of-batch.ts";
 import { crossover } from "./crossover.ts";
@@ -46,6 +47,8 @@ export function crossoversOfStrips(
   search: CrossoverSearch = {},
 ): readonly Crossover[] {
   const where = "crossoversOfStrips";
+  requireEntries(where, "strips", strips, "a list, [ … ]");
+  requireEntries(where, "batches", batches, "a list, [ … ]");
   const { asOf, withinMinutes, ...options } = search;
   if (asOf !== undefined) requireLocalTime(where, "asOf", asOf);
   const counted = asOf === undefined ? strips : strips.filter((one) => one.takenAt <= asOf);

@@ -1,4 +1,4 @@
-import { InputError } from "../../input/index.ts";
+import { InputError, requireObject } from "../../input/index.ts";
 import type { ProcessSpecification } from "../process/process-specification.ts";
 import type { Aims, Colour, Strip } from "../strip.ts";
 import { requirePatches } from "./density.ts";
@@ -56,6 +56,9 @@ export function deviationsFromAim(
   specification: ProcessSpecification,
 ): Deviations {
   const where = "deviationsFromAim";
+  requireObject(where, "strip", strip, "an object with takenAt, process, stripBatch, …");
+  requireObject(where, "aims", aims, "an object with process, stripBatch, patches, …");
+  requireObject(where, "specification", specification, "an object with id, name, geometry, …");
   for (const [argument, process] of [
     ["strip.process", strip.process],
     ["aims.process", aims.process],

@@ -1,3 +1,4 @@
+import { requireObject } from "../../input/index.ts";
 import type { ParameterSeries } from "./parameter-series.ts";
 import { seriesOfTable } from "./series-of-table.ts";
 import type { StripHistory } from "./strip-history.ts";
@@ -29,6 +30,12 @@ import { stripTable } from "./strip-table.ts";
  * series[3]?.deviations // => [0.02, 0, -0.01]
  */
 export function seriesOfStrips(history: StripHistory): readonly ParameterSeries[] {
+  requireObject(
+    "seriesOfStrips",
+    "history",
+    history,
+    "an object with strips, batches and specification",
+  );
   const table = stripTable("seriesOfStrips", history);
   return table.keys.map((_, k) => seriesOfTable(table, k, history.specification.id));
 }

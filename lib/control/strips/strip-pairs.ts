@@ -1,4 +1,4 @@
-import { InputError, requireNumber } from "../../input/index.ts";
+import { InputError, requireEntries, requireNumber, requireObject } from "../../input/index.ts";
 import type { Strip } from "../strip.ts";
 import type { StripPair } from "./crossover-result.ts";
 import { hoursBetween, requireLocalTime } from "./local-time.ts";
@@ -37,6 +37,8 @@ export function stripPairs(
   search: StripPairSearch,
 ): readonly StripPair[] {
   const where = "stripPairs";
+  requireEntries(where, "strips", strips, "a list, [ … ]");
+  requireObject(where, "search", search, "an object with process, from and to");
   const { process, from, to } = search;
   if (from === to) throw new InputError(where, "to", to, "write another batch than from");
   const bounds = { above: 0, unit: "minutes" };

@@ -1,3 +1,4 @@
+import { requireObject } from "../../input/index.ts";
 import type { Strip } from "../strip.ts";
 import { dateOf } from "../strips/local-time.ts";
 import type { MorningCall } from "./verdict.ts";
@@ -14,6 +15,7 @@ import type { MorningCall } from "./verdict.ts";
  * comparedDays({ verdict: "run", reason: "", asOf: "", processes: [], warnings: [] }, []) // => []
  */
 export function comparedDays(call: MorningCall, strips: readonly Strip[]): readonly string[] {
+  requireObject("comparedDays", "call", call, "an object with verdict, reason, asOf, …");
   const days = new Set<string>();
   for (const { process, latestTakenAt, changeSinceGoodDay } of call.processes) {
     if (latestTakenAt === null) continue;

@@ -1,3 +1,4 @@
+import { requireObject } from "../../input/index.ts";
 import { controlCharts, type SeriesCharts } from "../charts/control-charts.ts";
 import { chartsOfProcess } from "./charts-of-process.ts";
 import type { MorningCallInput } from "./morning-call.ts";
@@ -24,6 +25,7 @@ import { stripHistories } from "./strip-histories.ts";
  * charts[3]?.limits?.baseReadings // => 21
  */
 export function morningCharts(lab: MorningCallInput): readonly SeriesCharts[] {
+  requireObject("morningCharts", "lab", lab, "an object with strips, batches and specifications");
   return stripHistories(lab).flatMap((history) => {
     const own = lab.basePeriods?.[history.specification.id];
     const { charts } = chartsOfProcess(history, lab.charts, own);

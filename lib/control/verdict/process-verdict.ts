@@ -1,3 +1,4 @@
+import { requireObject } from "../../input/index.ts";
 import { hoursBetween } from "../strips/local-time.ts";
 import { readingDecimals } from "../strips/reading-decimals.ts";
 import type { StripHistory } from "../strips/strip-history.ts";
@@ -60,6 +61,7 @@ export function processVerdict(
   options: VerdictOptions = {},
 ): ProcessVerdict {
   const where = "processVerdict";
+  requireObject(where, "history", history, "an object with strips, batches and specification");
   const { specification } = history;
   const settings = verdictSettings(where, options);
   const table = stripTable(where, history);

@@ -1,4 +1,4 @@
-import { InputError, requireNumber } from "../../input/index.ts";
+import { InputError, requireNumber, requireObject } from "../../input/index.ts";
 import type { ProcessLimit } from "../process/process-limits.ts";
 import type { Colour } from "../strip.ts";
 import { roundDensity } from "../strips/density.ts";
@@ -54,6 +54,7 @@ export interface StartUpCheck {
  */
 export function startUpCheck(history: StripHistory, minimumStrips = 5): StartUpCheck {
   const where = "startUpCheck";
+  requireObject(where, "history", history, "an object with strips, batches and specification");
   requireNumber(where, "minimumStrips", minimumStrips, { min: 1, whole: true });
   const table = stripTable(where, history);
   const strips = table.rows.length;

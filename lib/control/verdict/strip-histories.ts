@@ -1,3 +1,4 @@
+import { requireObject } from "../../input/index.ts";
 import type { StripHistory } from "../strips/strip-history.ts";
 import type { MorningCallInput } from "./morning-call.ts";
 
@@ -17,6 +18,7 @@ import type { MorningCallInput } from "./morning-call.ts";
 export function stripHistories(
   lab: Pick<MorningCallInput, "strips" | "batches" | "crossovers" | "specifications" | "asOf">,
 ): readonly StripHistory[] {
+  requireObject("stripHistories", "lab", lab, "an object with strips, batches and specifications");
   const { strips, batches, crossovers = [], specifications, asOf } = lab;
   const time = asOf === undefined ? {} : { asOf };
   return specifications

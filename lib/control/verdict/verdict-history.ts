@@ -1,3 +1,4 @@
+import { requireObject } from "../../input/index.ts";
 import { dateOf } from "../strips/local-time.ts";
 import type { StripHistory } from "../strips/strip-history.ts";
 import { stripTable } from "../strips/strip-table.ts";
@@ -45,6 +46,7 @@ export function verdictHistory(
   options: VerdictOptions = {},
 ): readonly StripVerdict[] {
   const where = "verdictHistory";
+  requireObject(where, "history", history, "an object with strips, batches and specification");
   const settings = verdictSettings(where, options);
   const table = stripTable(where, history);
   if (table.rows.length === 0) return [];

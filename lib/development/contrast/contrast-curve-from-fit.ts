@@ -1,3 +1,4 @@
+import { requireObject } from "../../input/index.ts";
 import { type ContrastCurve, exponentialApproach, powerOfTime } from "./contrast-curve.ts";
 import type { ContrastFit } from "./fit-contrast-time.ts";
 
@@ -20,6 +21,12 @@ import type { ContrastFit } from "./fit-contrast-time.ts";
  * Source: as fitContrastTime.
  */
 export function contrastCurveFromFit(fit: ContrastFit, refuseBeyondFactor = 1.5): ContrastCurve {
+  requireObject(
+    "contrastCurveFromFit",
+    "fit",
+    fit,
+    "an object with law, parameters, confidence, …",
+  );
   const [first = Number.NaN, second = Number.NaN, third] = fit.parameters.map((each) => each.value);
   const reach = { range: fit.range, refuseBeyondFactor };
   if (fit.law === "power") return powerOfTime({ atOneMinute: first, exponent: second, ...reach });

@@ -1,4 +1,4 @@
-import { InputError, requireNumber } from "../../input/index.ts";
+import { InputError, requireNumber, requireObject } from "../../input/index.ts";
 import { shown } from "../rate/shown.ts";
 
 /** Laws of contrast against developing time. */
@@ -62,6 +62,7 @@ export function exponentialApproach(
   } & ContrastReach,
 ): ContrastCurve {
   const where = "exponentialApproach";
+  requireObject(where, "input", input, "an object with ceiling, ratePerMin and range");
   const ceiling = requireNumber(where, "ceiling", input.ceiling, { above: 0, max: 10 });
   const rate = requireNumber(where, "ratePerMin", input.ratePerMin, { above: 0, max: 20 });
   const delay = requireNumber(where, "delayMin", input.delayMin ?? 0, { min: -60, max: 60 });
@@ -101,6 +102,7 @@ export function powerOfTime(
   input: { readonly atOneMinute: number; readonly exponent: number } & ContrastReach,
 ): ContrastCurve {
   const where = "powerOfTime";
+  requireObject(where, "input", input, "an object with atOneMinute, exponent and range");
   const scale = requireNumber(where, "atOneMinute", input.atOneMinute, { above: 0, max: 10 });
   const exponent = requireNumber(where, "exponent", input.exponent, { above: 0, max: 3 });
   return {

@@ -1,4 +1,4 @@
-import { InputError, requireNumber } from "../../input/index.ts";
+import { InputError, requireNumber, requireObject } from "../../input/index.ts";
 import { findRoot } from "../../numerics/index.ts";
 import { type ContrastCurve, exponentialApproach } from "./contrast-curve.ts";
 
@@ -41,6 +41,7 @@ export function contrastFromTwoTimes(input: {
   readonly second: ContrastReading;
 }): TwoTimeContrast {
   const where = "contrastFromTwoTimes";
+  requireObject(where, "input", input, "an object with first and second");
   const { first, second } = input;
   const t1 = requireNumber(where, "first.timeMin", first.timeMin, { above: 0, unit: "min" });
   const t2 = requireNumber(where, "second.timeMin", second.timeMin, {

@@ -1,4 +1,4 @@
-import { requireNumber } from "../../input/index.ts";
+import { requireNumber, requireObject } from "../../input/index.ts";
 import { shown } from "../rate/shown.ts";
 import type { ContrastCurve } from "./contrast-curve.ts";
 import { requireTimeInReach, timeRangeWarnings } from "./time-for-contrast.ts";
@@ -46,6 +46,7 @@ export function developmentChange(input: {
   readonly logExposureAboveThreshold?: number;
 }): DevelopmentChange {
   const where = "developmentChange";
+  requireObject(where, "input", input, "an object with curve, timeMin and timeErrorMin");
   const { curve } = input;
   const timeMin = requireTimeInReach(where, "timeMin", input.timeMin, curve);
   const error = requireNumber(where, "timeErrorMin", input.timeErrorMin, { unit: "min" });

@@ -1,4 +1,4 @@
-import { InputError, requireNumber } from "../../input/index.ts";
+import { InputError, requireNumber, requireObject } from "../../input/index.ts";
 import { type EvenDevelopmentChoice, evenDevelopmentWarnings } from "../rate/even-development.ts";
 import { shown } from "../rate/shown.ts";
 import type { ContrastCurve } from "./contrast-curve.ts";
@@ -59,6 +59,7 @@ export function developmentForRange(
   } & EvenDevelopmentChoice,
 ): ZoneDevelopments {
   const where = "developmentForRange";
+  requireObject(where, "input", input, "an object with curve");
   const { curve } = input;
   const normalStops = requireNumber(where, "normalStops", input.normalStops ?? 7, {
     min: 3,

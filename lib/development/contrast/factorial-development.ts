@@ -1,5 +1,5 @@
 import data from "../../../data/development/factorial-development.json" with { type: "json" };
-import { requireNumber } from "../../input/index.ts";
+import { requireNumber, requireObject } from "../../input/index.ts";
 import { type EvenDevelopmentChoice, evenDevelopmentWarnings } from "../rate/even-development.ts";
 
 /** A printed factor of the factorial method. */
@@ -51,6 +51,7 @@ export function factorialDevelopment(
   input: { readonly factor: number; readonly appearanceS: number } & EvenDevelopmentChoice,
 ): FactorialDevelopment {
   const where = "factorialDevelopment";
+  requireObject(where, "input", input, "an object with factor and appearanceS");
   const factor = requireNumber(where, "factor", input.factor, { min: 1, max: 100 });
   const appearanceS = requireNumber(where, "appearanceS", input.appearanceS, {
     above: 0,

@@ -1,4 +1,4 @@
-import { requireOneOf } from "../../input/index.ts";
+import { requireObject, requireOneOf } from "../../input/index.ts";
 import { type FittedValue, fittedValue, studentFactor } from "../fitting/fitted-value.ts";
 import { nonlinearFit } from "../fitting/nonlinear-fit.ts";
 import { checkedReadings } from "./checked-readings.ts";
@@ -58,6 +58,7 @@ export function fitContrastTime(input: {
   readonly confidence?: number;
 }): ContrastFit {
   const where = "fitContrastTime";
+  requireObject(where, "input", input, "an object with rows");
   const name = requireOneOf(where, "law", input.law ?? "exponential-approach", [
     "exponential-approach",
     "delayed-approach",

@@ -1,3 +1,4 @@
+import { requireObject } from "../../input/index.ts";
 import { findRoot } from "../../numerics/index.ts";
 import { requireBathTemperature } from "../rate/bath-temperature.ts";
 import { type RateModel, rangeWarnings, requireWithinReach } from "../rate/rate-model.ts";
@@ -49,6 +50,7 @@ export function temperatureTolerance(input: {
   readonly allowed: AllowedError;
 }): TemperatureTolerance {
   const where = "temperatureTolerance";
+  requireObject(where, "input", input, "an object with model, temperatureC and allowed");
   const { model, allowed } = input;
   const center = requireBathTemperature(where, "temperatureC", input.temperatureC);
   requireWithinReach(where, "temperatureC", center, model);

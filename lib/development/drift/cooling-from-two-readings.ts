@@ -1,4 +1,4 @@
-import { InputError, requireNumber } from "../../input/index.ts";
+import { InputError, requireNumber, requireObject } from "../../input/index.ts";
 import { requireBathTemperature } from "../rate/bath-temperature.ts";
 import { shown } from "../rate/shown.ts";
 import { type NewtonCooling, newtonCooling, requireSurroundings } from "./newton-cooling.ts";
@@ -43,6 +43,7 @@ export function coolingFromTwoReadings(input: {
   readonly readingUncertaintyC?: number;
 }): CoolingFromReadings {
   const where = "coolingFromTwoReadings";
+  requireObject(where, "input", input, "an object with first, second and surroundingsC");
   const { first, second } = input;
   const t1 = requireNumber(where, "first.timeMin", first.timeMin, { min: 0, unit: "min" });
   const t2 = requireNumber(where, "second.timeMin", second.timeMin, {

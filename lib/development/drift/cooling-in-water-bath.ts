@@ -1,4 +1,4 @@
-import { requireNumber } from "../../input/index.ts";
+import { requireNumber, requireObject } from "../../input/index.ts";
 import { requireBathTemperature } from "../rate/bath-temperature.ts";
 import { shown } from "../rate/shown.ts";
 import { requireSurroundings } from "./newton-cooling.ts";
@@ -46,6 +46,12 @@ export function coolingInWaterBath(input: {
   readonly roomC: number;
 }): CoolingInWaterBath {
   const where = "coolingInWaterBath";
+  requireObject(
+    where,
+    "input",
+    input,
+    "an object with tankVolumeMl, startTemperatureC, tankRatePerMin, …",
+  );
   const v1 = requireNumber(where, "tankVolumeMl", input.tankVolumeMl, { above: 0, unit: "mL" });
   const v2 = requireNumber(where, "bathVolumeMl", input.bathVolumeMl, { above: 0, unit: "mL" });
   const start = requireBathTemperature(where, "startTemperatureC", input.startTemperatureC);

@@ -1,4 +1,4 @@
-import { requireNumber } from "../../input/index.ts";
+import { requireNumber, requireObject } from "../../input/index.ts";
 import { findRoot } from "../../numerics/index.ts";
 import { type RateModel, rangeWarnings, requireWithinReach } from "../rate/rate-model.ts";
 import { shown } from "../rate/shown.ts";
@@ -52,6 +52,7 @@ export function doseUnderCourse(input: {
   readonly course: TemperatureCourse;
   readonly durationMin: number;
 }): DevelopmentDose {
+  requireObject("doseUnderCourse", "input", input, "an object with model, course and durationMin");
   const { model, course } = input;
   const where = "doseUnderCourse";
   const durationMin = requireNumber(where, "durationMin", input.durationMin, {
@@ -106,6 +107,7 @@ export function doseForProfile(input: {
   readonly model: RateModel;
   readonly profile: readonly TemperatureReading[];
 }): DevelopmentDose {
+  requireObject("doseForProfile", "input", input, "an object with model and profile");
   const course = loggedTemperatures(input.profile);
   return doseUnderCourse({ model: input.model, course, durationMin: course.knownUntilMin });
 }

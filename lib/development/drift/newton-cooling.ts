@@ -1,4 +1,4 @@
-import { requireNumber } from "../../input/index.ts";
+import { requireNumber, requireObject } from "../../input/index.ts";
 import { requireBathTemperature } from "../rate/bath-temperature.ts";
 import { fahrenheitHint } from "../rate/fahrenheit-hint.ts";
 import { shown } from "../rate/shown.ts";
@@ -40,6 +40,12 @@ export function newtonCooling(input: {
   readonly ratePerMin: number;
 }): NewtonCooling {
   const where = "newtonCooling";
+  requireObject(
+    where,
+    "input",
+    input,
+    "an object with startTemperatureC, surroundingsC and ratePerMin",
+  );
   const start = requireBathTemperature(where, "startTemperatureC", input.startTemperatureC);
   const around = requireSurroundings(where, "surroundingsC", input.surroundingsC);
   const rate = requireNumber(where, "ratePerMin", input.ratePerMin, {

@@ -1,4 +1,4 @@
-import { InputError, requireNumber } from "../../input/index.ts";
+import { InputError, requireNumber, requireObject } from "../../input/index.ts";
 import {
   checkedTimeTable,
   publishedTableModel,
@@ -59,6 +59,7 @@ export function compareRateLaws(input: {
   readonly roundingMin?: number;
 }): RateLawComparison {
   const where = "compareRateLaws";
+  requireObject(where, "input", input, "an object with rows");
   const rows = checkedTimeTable(where, input.rows);
   if (rows.length < 4) {
     const advice = "write at least four rows: with three, a row left out leaves two";

@@ -1,3 +1,4 @@
+import { requireObject } from "../../input/index.ts";
 import { activationEnergyModel } from "../rate/activation-energy-model.ts";
 import { factorPerTenDegreesModel } from "../rate/factor-per-ten-degrees-model.ts";
 import type { RateModel, RateReach } from "../rate/rate-model.ts";
@@ -24,6 +25,12 @@ import type { TimeTemperatureFit } from "./time-temperature-fit.ts";
  * Source: Arrhenius equation, IUPAC Gold Book A00446.
  */
 export function rateModelFromFit(fit: TimeTemperatureFit, reach: RateReach = {}): RateModel {
+  requireObject(
+    "rateModelFromFit",
+    "fit",
+    fit,
+    "an object with law, coefficient, coefficientUnit, …",
+  );
   const given = {
     referenceTemperatureC: fit.referenceTemperatureC,
     range: reach.range ?? fit.range,

@@ -1,4 +1,4 @@
-import { InputError, requireNumber } from "../../input/index.ts";
+import { InputError, requireNumber, requireObject } from "../../input/index.ts";
 import { requireBathTemperature } from "./bath-temperature.ts";
 import { kelvin, molarGasConstant } from "./kelvin.ts";
 
@@ -26,6 +26,7 @@ export function activationEnergyFromFactor(input: {
   readonly betweenC?: TemperaturePair;
 }): number {
   const where = "activationEnergyFromFactor";
+  requireObject(where, "input", input, "an object with factorPerTenDegrees");
   const factor = requireNumber(where, "factorPerTenDegrees", input.factorPerTenDegrees, {
     above: 0,
   });
@@ -54,6 +55,7 @@ export function factorFromActivationEnergy(input: {
   readonly betweenC?: TemperaturePair;
 }): number {
   const where = "factorFromActivationEnergy";
+  requireObject(where, "input", input, "an object with activationEnergyKJPerMol");
   const energy = requireNumber(where, "activationEnergyKJPerMol", input.activationEnergyKJPerMol, {
     min: 0,
     max: 200,

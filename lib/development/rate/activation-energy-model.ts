@@ -1,4 +1,4 @@
-import { requireNumber } from "../../input/index.ts";
+import { requireNumber, requireObject } from "../../input/index.ts";
 import { requireBathTemperature } from "./bath-temperature.ts";
 import { kelvin, molarGasConstant } from "./kelvin.ts";
 import { type RateModel, type RateReach, requireWithinReach } from "./rate-model.ts";
@@ -36,6 +36,7 @@ export function activationEnergyModel(
   } & RateReach,
 ): ActivationEnergyModel {
   const where = "activationEnergyModel";
+  requireObject(where, "input", input, "an object with activationEnergyKJPerMol");
   const energy = requireNumber(where, "activationEnergyKJPerMol", input.activationEnergyKJPerMol, {
     above: 0,
     max: 200,

@@ -1,4 +1,4 @@
-import { InputError, requireNumber, requireOneOf } from "../../input/index.ts";
+import { InputError, requireNumber, requireObject, requireOneOf } from "../../input/index.ts";
 import { formatMinutes } from "../../units/index.ts";
 import { shown } from "./shown.ts";
 
@@ -55,6 +55,7 @@ export function evenDevelopmentWarnings(
   timeMin: number,
   choice: EvenDevelopmentChoice,
 ): readonly string[] {
+  requireObject("evenDevelopmentWarnings", "choice", choice, "an object");
   const handling = requireOneOf(where, "handling", choice.handling ?? "tank by hand", [
     "tank by hand",
     "tray print",

@@ -1,4 +1,4 @@
-import { requireNumber } from "../../input/index.ts";
+import { requireNumber, requireObject } from "../../input/index.ts";
 import { requireBathTemperature } from "./bath-temperature.ts";
 import { type RateModel, type RateReach, requireWithinReach } from "./rate-model.ts";
 import { checkedReach } from "./rate-reach.ts";
@@ -34,6 +34,7 @@ export function factorPerTenDegreesModel(
   } & RateReach,
 ): FactorPerTenDegreesModel {
   const where = "factorPerTenDegreesModel";
+  requireObject(where, "input", input, "an object with factorPerTenDegrees");
   const factor = requireNumber(where, "factorPerTenDegrees", input.factorPerTenDegrees, {
     above: 1,
     max: 6,

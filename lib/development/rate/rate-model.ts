@@ -1,4 +1,4 @@
-import { InputError } from "../../input/index.ts";
+import { InputError, requireEntries, requireObject } from "../../input/index.ts";
 import { shown } from "./shown.ts";
 
 /** Temperatures, in °C, that the evidence behind a rate model covers. */
@@ -56,6 +56,13 @@ export function rangeWarnings(
   model: RateModel,
   temperaturesC: readonly number[],
 ): readonly string[] {
+  requireObject(
+    "rangeWarnings",
+    "model",
+    model,
+    "an object with kind, referenceTemperatureC, range, …",
+  );
+  requireEntries("rangeWarnings", "temperaturesC", temperaturesC, "a list of numbers");
   const { minC, maxC } = model.range;
   return [...new Set(temperaturesC)].flatMap((each) => {
     requireWithinReach("rangeWarnings", "temperatureC", each, model);

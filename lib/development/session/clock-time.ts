@@ -1,4 +1,4 @@
-import { InputError, requireNumber } from "../../input/index.ts";
+import { InputError, requireNumber, requireObject } from "../../input/index.ts";
 
 /** A local time of day, with the date if one was given. */
 export interface ClockTime {
@@ -70,6 +70,7 @@ export function parseClockTime(text: string): ClockTime {
  * clockAfter({ date: "2025-12-31", secondsOfDay: 86390 }, 20).dateTime // => "2026-01-01T00:00:10"
  */
 export function clockAfter(start: ClockTime, elapsedS: number): ClockMoment {
+  requireObject("clockAfter", "start", start, "an object with date and secondsOfDay");
   requireNumber("clockAfter", "elapsedS", elapsedS, { min: 0, whole: true, unit: "s" });
   const total = start.secondsOfDay + elapsedS;
   const dayOffset = Math.floor(total / DAY_S);

@@ -1,4 +1,4 @@
-import { requireNumber } from "../../input/index.ts";
+import { requireNumber, requireObject } from "../../input/index.ts";
 import { coldFixerFactor } from "./wash-factors.ts";
 import { washRules } from "./wash-rules.ts";
 
@@ -49,6 +49,7 @@ export interface FixingTime {
  */
 export function fixingTime(fixer: FixerState): FixingTime {
   const where = "fixingTime";
+  requireObject(where, "fixer", fixer, "an object with clearingTimeFreshS");
   const bounds = { above: 0, max: 3600, unit: "s" };
   const fresh = requireNumber(where, "clearingTimeFreshS", fixer.clearingTimeFreshS, bounds);
   const now = requireNumber(where, "clearingTimeNowS", fixer.clearingTimeNowS ?? fresh, {

@@ -1,4 +1,4 @@
-import { InputError, requireNumber } from "../../input/index.ts";
+import { InputError, requireEntries, requireNumber, requireObject } from "../../input/index.ts";
 import type { DevelopingTank, TankSpiral } from "./developing-tank.ts";
 import { allPatterns, exactPacking, firstFit, packed, sum } from "./packing-search.ts";
 
@@ -50,6 +50,8 @@ const MOST_TRIALS = 1_000_000;
  */
 export function packBatches(kinds: readonly PackingKind[], tank: DevelopingTank): PackedBatches {
   const where = "packBatches";
+  requireEntries(where, "kinds", kinds, "a list, [ … ]");
+  requireObject(where, "tank", tank, "an object with id, columnHeightMm, fullMl, …");
   kinds.forEach((kind, i) => {
     requireNumber(where, `kinds[${i}].films`, kind.films, { min: 0, whole: true });
     requireNumber(where, `kinds[${i}].leastMl`, kind.leastMl, { min: 0, unit: "mL" });

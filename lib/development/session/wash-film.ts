@@ -1,4 +1,4 @@
-import { InputError, requireNumber } from "../../input/index.ts";
+import { InputError, requireNumber, requireObject } from "../../input/index.ts";
 import { coldWashFactor } from "./wash-factors.ts";
 import { washRules } from "./wash-rules.ts";
 
@@ -51,6 +51,7 @@ export interface FilmWashResult {
  */
 export function washByChanges(wash: FilmWash, changesMin: readonly number[]): FilmWashResult {
   const where = "washByChanges";
+  requireObject(where, "wash", wash, "an object with areaM2 and waterMl");
   const { filmMl, tankMl, water, halfTimeMin, area, strength } = readWash(where, wash);
   if (!Array.isArray(changesMin) || changesMin.length === 0) {
     const advice = "write the minutes of each change, such as [3, 3, 3, 3]";
@@ -92,6 +93,8 @@ export function washByFlow(
   flow: { readonly mlPerMin: number; readonly minutes: number },
 ): FilmWashResult {
   const where = "washByFlow";
+  requireObject(where, "wash", wash, "an object with areaM2 and waterMl");
+  requireObject(where, "flow", flow, "an object with mlPerMin and minutes");
   const { filmMl, tankMl, water, halfTimeMin, area, strength } = readWash(where, wash);
   const rate = requireNumber(where, "mlPerMin", flow.mlPerMin, { above: 0, unit: "mL/min" });
   const minutes = requireNumber(where, "minutes", flow.minutes, { above: 0, unit: "min" });

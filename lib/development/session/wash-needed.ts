@@ -1,4 +1,4 @@
-import { InputError, requireNumber } from "../../input/index.ts";
+import { InputError, requireNumber, requireObject } from "../../input/index.ts";
 import { findRoot } from "../../numerics/index.ts";
 import { type FilmWash, washByChanges, washByFlow } from "./wash-film.ts";
 import { washRules } from "./wash-rules.ts";
@@ -27,6 +27,7 @@ export function washChangesNeeded(
   options: { readonly minutesEach?: number; readonly margin?: number } = {},
 ): number {
   const where = "washChangesNeeded";
+  requireObject(where, "wash", wash, "an object with areaM2 and waterMl");
   const each = options.minutesEach ?? washRules.changeEveryMin.minutes;
   requireNumber(where, "minutesEach", each, { above: 0, unit: "min" });
   const margin = requireNumber(where, "margin", options.margin ?? MARGIN, { min: 1 });
@@ -57,6 +58,8 @@ export function washMinutesNeeded(
   options: { readonly mlPerMin: number; readonly margin?: number },
 ): number {
   const where = "washMinutesNeeded";
+  requireObject(where, "wash", wash, "an object with areaM2 and waterMl");
+  requireObject(where, "options", options, "an object with mlPerMin");
   const margin = requireNumber(where, "margin", options.margin ?? MARGIN, { min: 1 });
   const { mlPerMin } = options;
   const target = washRules.thiosulfateLimit.gPerM2 / margin;

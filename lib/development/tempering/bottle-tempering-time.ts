@@ -1,4 +1,4 @@
-import { InputError, requireNumber } from "../../input/index.ts";
+import { InputError, requireNumber, requireObject } from "../../input/index.ts";
 import { type CoolingTank, coolingOfTank } from "../drift/cooling-of-tank.ts";
 import { shown } from "../rate/shown.ts";
 
@@ -47,6 +47,7 @@ export function bottleTemperingTime(input: {
   readonly insideWPerM2K?: number;
 }): BottleTemperingTime {
   const where = "bottleTemperingTime";
+  requireObject(where, "input", input, "an object with bottle, startC and bathC");
   const withinC = requireNumber(where, "withinC", input.withinC ?? 0.5, {
     above: 0,
     max: 20,

@@ -1,4 +1,4 @@
-import { InputError, requireNumber } from "../../input/index.ts";
+import { InputError, requireNumber, requireObject } from "../../input/index.ts";
 import { shown } from "../rate/shown.ts";
 import { liquidHeat, requireLiquidTemperature, type VesselPart, vesselHeat } from "./heat-parts.ts";
 
@@ -41,6 +41,7 @@ export function heaterTime(input: {
   readonly vessels?: readonly VesselPart[];
 }): HeaterTime {
   const where = "heaterTime";
+  requireObject(where, "input", input, "an object with volumeMl, fromC, toC, …");
   const volumeMl = requireNumber(where, "volumeMl", input.volumeMl, { above: 0, unit: "mL" });
   const from = requireLiquidTemperature(where, "fromC", input.fromC);
   const to = requireLiquidTemperature(where, "toC", input.toC);

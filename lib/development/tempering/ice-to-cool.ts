@@ -1,4 +1,4 @@
-import { InputError, requireNumber } from "../../input/index.ts";
+import { InputError, requireNumber, requireObject } from "../../input/index.ts";
 import {
   liquidHeat,
   mixAssumptions,
@@ -45,6 +45,7 @@ export function iceToCool(input: {
   readonly vessels?: readonly VesselPart[];
 }): IceToCool {
   const where = "iceToCool";
+  requireObject(where, "input", input, "an object with volumeMl, temperatureC and targetC");
   const volume = requireNumber(where, "volumeMl", input.volumeMl, { above: 0, unit: "mL" });
   const start = requireLiquidTemperature(where, "temperatureC", input.temperatureC);
   const target = requireLiquidTemperature(where, "targetC", input.targetC);

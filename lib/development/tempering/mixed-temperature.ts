@@ -1,4 +1,4 @@
-import { InputError } from "../../input/index.ts";
+import { InputError, requireObject } from "../../input/index.ts";
 import {
   type LiquidPart,
   liquidHeat,
@@ -39,6 +39,7 @@ export function mixedTemperature(input: {
   readonly vessels?: readonly VesselPart[];
 }): MixedTemperature {
   const where = "mixedTemperature";
+  requireObject(where, "input", input, "an object with liquids");
   const parts = [
     ...input.liquids.map((each, i) => liquidHeat(where, `liquids[${i}]`, each)),
     ...(input.vessels ?? []).map((each, i) => vesselHeat(where, `vessels[${i}]`, each)),

@@ -1,4 +1,4 @@
-import { InputError, requireNumber } from "../../input/index.ts";
+import { InputError, requireNumber, requireObject } from "../../input/index.ts";
 import { shown } from "../rate/shown.ts";
 import {
   liquidHeat,
@@ -43,6 +43,7 @@ export function temperWater(input: {
   readonly vessels?: readonly VesselPart[];
 }): TemperedWater {
   const where = "temperWater";
+  requireObject(where, "input", input, "an object with totalMl, targetC, hotC, …");
   const total = requireNumber(where, "totalMl", input.totalMl, { above: 0, unit: "mL" });
   const target = requireLiquidTemperature(where, "targetC", input.targetC);
   const hot = requireLiquidTemperature(where, "hotC", input.hotC);

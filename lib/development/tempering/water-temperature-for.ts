@@ -1,4 +1,4 @@
-import { InputError, requireNumber } from "../../input/index.ts";
+import { InputError, requireNumber, requireObject } from "../../input/index.ts";
 import { shown } from "../rate/shown.ts";
 import {
   type LiquidPart,
@@ -49,6 +49,7 @@ export function waterTemperatureFor(input: {
   readonly vessels?: readonly VesselPart[];
 }): WaterTemperature {
   const where = "waterTemperatureFor";
+  requireObject(where, "input", input, "an object with waterMl and targetC");
   const volume = requireNumber(where, "waterMl", input.waterMl, { above: 0, unit: "mL" });
   const target = requireLiquidTemperature(where, "targetC", input.targetC);
   const others = [
