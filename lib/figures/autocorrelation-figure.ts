@@ -1,4 +1,5 @@
 import type { Autocorrelation } from "../control/index.ts";
+import { requireObject } from "../input/index.ts";
 import { type VegaLiteFigure, vegaLiteFigure } from "./figure.ts";
 import { palette } from "./theme.ts";
 
@@ -18,6 +19,12 @@ export function autocorrelationFigure(
   study: Autocorrelation,
   options: { readonly title?: string } = {},
 ): VegaLiteFigure {
+  requireObject(
+    "autocorrelationFigure",
+    "study",
+    study,
+    "an object with readings, lags, ljungBox, …",
+  );
   const band = study.lags[0]?.independentHalfWidth ?? 0;
   const said = study.lags.map(({ lag, correlation }) => `lag ${lag} ${correlation.toFixed(2)}`);
   const values = study.lags.map(({ lag, correlation }) => ({ lag, correlation }));

@@ -1,4 +1,4 @@
-import { InputError, requireNumber } from "../input/index.ts";
+import { InputError, requireEntries, requireNumber, requireObject } from "../input/index.ts";
 import type { BathPhPoint } from "../solutions/index.ts";
 import { type VegaLiteFigure, vegaLiteFigure } from "./figure.ts";
 import { palette } from "./theme.ts";
@@ -29,6 +29,8 @@ export function bathPhFigure(
   options: { readonly pHLimit?: number; readonly title?: string } = {},
 ): VegaLiteFigure {
   const where = "bathPhFigure";
+  requireEntries(where, "series", series, "a list, [ … ]");
+  requireObject(where, "options", options, "an object of options, or leave it out");
   if (!(series?.length > 0)) {
     throw new InputError(where, "series", series, "write at least one { name, points }");
   }

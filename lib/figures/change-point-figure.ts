@@ -1,5 +1,5 @@
 import type { ChangePoint } from "../control/index.ts";
-import { InputError } from "../input/index.ts";
+import { InputError, requireObject } from "../input/index.ts";
 import { keyView } from "./chart-key.ts";
 import { chartTime, minuteText, signed, timeAxis, timeChannel } from "./chart-time.ts";
 import { type VegaLiteFigure, vegaLiteFigure } from "./figure.ts";
@@ -26,6 +26,9 @@ export function changePointFigure(
   options: { readonly title: string },
 ): VegaLiteFigure {
   const where = "changePointFigure";
+  requireObject(where, "series", series, "an object with takenAt and values");
+  requireObject(where, "change", change, "an object with firstAfter, k, pValue, …");
+  requireObject(where, "options", options, "an object with title");
   const { values } = series;
   if (series.takenAt.length !== values.length) {
     throw new InputError(where, "takenAt", series.takenAt.length, `write ${values.length} times`);

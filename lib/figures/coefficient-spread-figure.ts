@@ -1,5 +1,5 @@
 import { publishedFactorSpan, type RateModel } from "../development/index.ts";
-import { InputError, requireNumber } from "../input/index.ts";
+import { InputError, requireNumber, requireObject } from "../input/index.ts";
 import { keyView } from "./chart-key.ts";
 import { type VegaLiteFigure, vegaLiteFigure } from "./figure.ts";
 import { figureWidth, palette } from "./theme.ts";
@@ -29,6 +29,7 @@ export function coefficientSpreadFigure(input: {
   readonly title?: string;
 }): VegaLiteFigure {
   const where = "coefficientSpreadFigure";
+  requireObject(where, "input", input, "an object with timeMin and atTemperatureC");
   const timeMin = requireNumber(where, "timeMin", input.timeMin, { above: 0, unit: "min" });
   const at = requireNumber(where, "atTemperatureC", input.atTemperatureC, { min: 0, max: 45 });
   const fromC = requireNumber(where, "fromC", input.fromC ?? at - 4, { min: 0, max: 45 });

@@ -1,4 +1,5 @@
 import type { ContrastCurve, ContrastReading, ZoneDevelopments } from "../development/index.ts";
+import { requireObject } from "../input/index.ts";
 import { type JsonObject, type VegaLiteFigure, vegaLiteFigure } from "./figure.ts";
 import { figureWidth, palette } from "./theme.ts";
 
@@ -26,6 +27,7 @@ export function contrastTimeFigure(input: {
   readonly developments?: ZoneDevelopments;
   readonly title?: string;
 }): VegaLiteFigure {
+  requireObject("contrastTimeFigure", "input", input, "an object with curve");
   const { curve } = input;
   const readings = input.readings ?? [];
   const marked = (input.developments?.developments ?? []).flatMap(

@@ -1,5 +1,5 @@
 import type { ParameterSeries } from "../control/index.ts";
-import { InputError } from "../input/index.ts";
+import { InputError, requireObject } from "../input/index.ts";
 import type { ChartEvent } from "./chart-events.ts";
 import { type Panel, type PanelBand, panelView } from "./chart-panel.ts";
 import { chartTime, type TimeAxis, timeAxis } from "./chart-time.ts";
@@ -48,6 +48,7 @@ export interface ControlChartOptions {
  */
 export function controlChartFigure(options: ControlChartOptions): VegaLiteFigure {
   const where = "controlChartFigure";
+  requireObject(where, "options", options, "an object with title and series");
   const series = options.series.map((one) => during(one, options.from, options.to));
   const processes = new Set(series.map(({ process }) => process));
   if (processes.size > 1) {

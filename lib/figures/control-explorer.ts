@@ -1,5 +1,5 @@
 import type { ParameterSeries, ProcessLimit } from "../control/index.ts";
-import { InputError } from "../input/index.ts";
+import { InputError, requireObject } from "../input/index.ts";
 import { chartTime, dayText, densityDigits, signed } from "./chart-time.ts";
 import { beyondProcess } from "./control-chart-panel.ts";
 import { type JsonObject, type PlotlyFigure, plotlyFigure } from "./figure.ts";
@@ -26,6 +26,7 @@ export function controlExplorer(options: {
   readonly title: string;
   readonly series: readonly ParameterSeries[];
 }): PlotlyFigure {
+  requireObject("controlExplorer", "options", options, "an object with title and series");
   const { series } = options;
   const times = series.flatMap(({ takenAt }) => takenAt).sort();
   if (times.length === 0) {

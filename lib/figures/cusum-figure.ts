@@ -1,4 +1,5 @@
 import type { CusumChart, ParameterSeries } from "../control/index.ts";
+import { requireObject } from "../input/index.ts";
 import { type KeyItem, keyView } from "./chart-key.ts";
 import { type Panel, type PanelPoint, panelView } from "./chart-panel.ts";
 import { minuteText, signed } from "./chart-time.ts";
@@ -36,6 +37,7 @@ export function cusumFigure(options: {
   readonly series: ParameterSeries;
   readonly chart: CusumChart;
 }): VegaLiteFigure {
+  requireObject("cusumFigure", "options", options, "an object with title, series and chart");
   const { series, chart } = options;
   const frame = chartFrame("cusumFigure", series, chart.upperSums.length);
   const downward = chart.lowerSums.map((v) => -v);

@@ -1,4 +1,4 @@
-import { InputError } from "../input/index.ts";
+import { InputError, requireObject } from "../input/index.ts";
 import type { DeliveredRates } from "../replenishment/index.ts";
 import { type VegaLiteFigure, vegaLiteFigure } from "./figure.ts";
 import { palette } from "./theme.ts";
@@ -23,6 +23,13 @@ export function deliveredRateFigure(
   rates: DeliveredRates,
   options: { readonly title: string; readonly rateMlPerM2?: number },
 ): VegaLiteFigure {
+  requireObject(
+    "deliveredRateFigure",
+    "rates",
+    rates,
+    "an object with intervals, setMlPerM2, deliveredMlPerM2, …",
+  );
+  requireObject("deliveredRateFigure", "options", options, "an object with title");
   let sumMl = 0;
   const values = rates.intervals.flatMap(
     ({ to, setMl, deliveredMl, setMlPerM2, deliveredMlPerM2 }) => {

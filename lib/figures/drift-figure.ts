@@ -4,7 +4,7 @@ import {
   type RateModel,
   type TemperatureCourse,
 } from "../development/index.ts";
-import { InputError } from "../input/index.ts";
+import { InputError, requireObject } from "../input/index.ts";
 import { keyView } from "./chart-key.ts";
 import { dosePanel, early, printed, temperaturePanel } from "./drift-panels.ts";
 import { type VegaLiteFigure, vegaLiteFigure } from "./figure.ts";
@@ -33,6 +33,7 @@ export function driftFigure(input: {
   readonly plan: DevelopUntil;
   readonly title?: string;
 }): VegaLiteFigure {
+  requireObject("driftFigure", "input", input, "an object with model, course and plan");
   const { model, course, plan } = input;
   if (Math.abs(course.startTemperatureC - plan.dose.startTemperatureC) > 1e-9) {
     const advice = "write the plan that developUntil made from this course";

@@ -1,4 +1,5 @@
 import type { EwmaChart, ParameterSeries } from "../control/index.ts";
+import { requireObject } from "../input/index.ts";
 import { type KeyItem, keyView } from "./chart-key.ts";
 import { type Panel, type PanelPoint, panelView } from "./chart-panel.ts";
 import { minuteText, signed } from "./chart-time.ts";
@@ -28,6 +29,7 @@ export function ewmaFigure(options: {
   readonly series: ParameterSeries;
   readonly chart: EwmaChart;
 }): VegaLiteFigure {
+  requireObject("ewmaFigure", "options", options, "an object with title, series and chart");
   const { series, chart } = options;
   const frame = chartFrame("ewmaFigure", series, chart.values.length);
   const beyond = new Set(chart.beyond);

@@ -1,4 +1,4 @@
-import { InputError, requireNumber } from "../input/index.ts";
+import { InputError, requireEntries, requireNumber } from "../input/index.ts";
 import { type VegaLiteFigure, vegaLiteFigure } from "./figure.ts";
 import { palette } from "./theme.ts";
 
@@ -24,6 +24,7 @@ export function falseAlarmFigure(
   options: { readonly title?: string } = {},
 ): VegaLiteFigure {
   const where = "falseAlarmFigure";
+  requireEntries(where, "bars", bars, "a list, [ … ]");
   if (bars.length === 0) throw new InputError(where, "bars", bars, "write at least one chart");
   const values = bars.map(({ name, perYear }) => {
     const rate = requireNumber(where, "perYear", perYear, { min: 0 });

@@ -1,5 +1,5 @@
 import type { FaultRanking, ReadingEvidence } from "../control/index.ts";
-import { InputError } from "../input/index.ts";
+import { InputError, requireObject } from "../input/index.ts";
 import { type VegaLiteFigure, vegaLiteFigure } from "./figure.ts";
 import { palette } from "./theme.ts";
 
@@ -36,6 +36,12 @@ export function faultEvidenceFigure(
   ranking: FaultRanking,
   options: { readonly title?: string } = {},
 ): VegaLiteFigure {
+  requireObject(
+    "faultEvidenceFigure",
+    "ranking",
+    ranking,
+    "an object with process, faults, groups, …",
+  );
   if (ranking.evidence.length === 0) {
     const advice = "write a ranking from rankFaults";
     throw new InputError("faultEvidenceFigure", "ranking.evidence", [], advice);

@@ -1,5 +1,5 @@
 import type { FaultRanking } from "../control/index.ts";
-import { requireNumber } from "../input/index.ts";
+import { requireNumber, requireObject } from "../input/index.ts";
 import { type VegaLiteFigure, vegaLiteFigure } from "./figure.ts";
 import { palette } from "./theme.ts";
 
@@ -23,6 +23,12 @@ export function faultProbabilityFigure(
   ranking: FaultRanking,
   options: { readonly title?: string; readonly faults?: number } = {},
 ): VegaLiteFigure {
+  requireObject(
+    "faultProbabilityFigure",
+    "ranking",
+    ranking,
+    "an object with process, faults, groups, …",
+  );
   const count = requireNumber("faultProbabilityFigure", "faults", options.faults ?? 8, {
     min: 1,
     max: 30,

@@ -1,5 +1,5 @@
 import type { CrossedReadings, GaugeStudy } from "../control/index.ts";
-import { InputError } from "../input/index.ts";
+import { InputError, requireEntries, requireObject } from "../input/index.ts";
 import { type VegaLiteFigure, vegaLiteFigure } from "./figure.ts";
 import { figureWidth, palette } from "./theme.ts";
 
@@ -28,6 +28,7 @@ export function gaugeComponentsFigure(
   studies: readonly GaugeStudy[],
   options: { readonly title?: string } = {},
 ): VegaLiteFigure {
+  requireEntries("gaugeComponentsFigure", "studies", studies, "a list, [ … ]");
   if (studies.length === 0) {
     throw new InputError("gaugeComponentsFigure", "studies", [], "write at least one study");
   }
@@ -103,6 +104,12 @@ export function gaugeReadingsFigure(
   study: CrossedReadings,
   options: { readonly title?: string } = {},
 ): VegaLiteFigure {
+  requireObject(
+    "gaugeReadingsFigure",
+    "study",
+    study,
+    "an object with operators, patches and readings",
+  );
   const { operators, patches, readings } = study;
   if (operators.length > palette.series.length) {
     throw new InputError("gaugeReadingsFigure", "operators", operators.length, "write at most 6");

@@ -1,4 +1,4 @@
-import { InputError } from "../input/index.ts";
+import { InputError, requireEntries, requireObject } from "../input/index.ts";
 import type { GravityPoint, HydrometerCheck } from "../solutions/index.ts";
 import { type VegaLiteFigure, vegaLiteFigure } from "./figure.ts";
 import { palette } from "./theme.ts";
@@ -26,6 +26,9 @@ export function hydrometerFigure(
   points: readonly GravityPoint[],
   options: { readonly title: string; readonly tolerance?: number; readonly strengthTitle?: string },
 ): VegaLiteFigure {
+  requireObject("hydrometerFigure", "check", check, "an object with target, deviation, verdict, …");
+  requireEntries("hydrometerFigure", "points", points, "a list, [ … ]");
+  requireObject("hydrometerFigure", "options", options, "an object with title");
   if (points.length < 2) {
     throw new InputError("hydrometerFigure", "points", points, "write at least two known points");
   }

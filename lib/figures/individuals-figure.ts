@@ -1,4 +1,5 @@
 import type { IndividualsChart, ParameterSeries } from "../control/index.ts";
+import { requireObject } from "../input/index.ts";
 import { type KeyItem, keyView } from "./chart-key.ts";
 import { type Panel, type PanelLine, type PanelPoint, panelView } from "./chart-panel.ts";
 import { dayText, minuteText, signed } from "./chart-time.ts";
@@ -37,6 +38,7 @@ export function individualsFigure(options: {
   readonly series: ParameterSeries;
   readonly chart: IndividualsChart;
 }): VegaLiteFigure {
+  requireObject("individualsFigure", "options", options, "an object with title, series and chart");
   const { series, chart } = options;
   const frame = chartFrame("individualsFigure", series, chart.values.length);
   const panels = [individualsPanel(series, chart, frame), movingRangePanel(chart, frame)];

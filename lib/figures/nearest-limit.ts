@@ -1,4 +1,5 @@
 import type { ParameterSeries, SeriesCharts } from "../control/index.ts";
+import { requireEntries } from "../input/index.ts";
 
 /** A series that has all its statistical charts, with how near its latest reading is to a limit. */
 export interface NearestLimit {
@@ -23,6 +24,7 @@ export interface NearestLimit {
  * nearestLimit([]) // => null
  */
 export function nearestLimit(charts: readonly SeriesCharts[]): NearestLimit | null {
+  requireEntries("nearestLimit", "charts", charts, "a list, [ … ]");
   let nearest: NearestLimit | null = null;
   for (const { series, individuals, ewma, cusum } of charts) {
     const share = shareOfLimit(series);

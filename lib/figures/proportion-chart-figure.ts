@@ -1,5 +1,5 @@
 import type { ProportionChart } from "../control/index.ts";
-import { InputError } from "../input/index.ts";
+import { InputError, requireEntries, requireObject } from "../input/index.ts";
 import { keyView } from "./chart-key.ts";
 import { chartTime, dayText, timeAxis, timeChannel } from "./chart-time.ts";
 import { type VegaLiteFigure, vegaLiteFigure } from "./figure.ts";
@@ -28,6 +28,9 @@ export function proportionChartFigure(
   options: { readonly title: string; readonly compare?: ProportionChart; readonly what?: string },
 ): VegaLiteFigure {
   const where = "proportionChartFigure";
+  requireEntries(where, "days", days, "a list of texts");
+  requireObject(where, "chart", chart, "an object with mean, shares, lower, …");
+  requireObject(where, "options", options, "an object with title");
   const { compare } = options;
   for (const each of compare === undefined ? [chart] : [chart, compare]) {
     if (days.length === each.shares.length) continue;

@@ -1,4 +1,4 @@
-import { InputError } from "../input/index.ts";
+import { InputError, requireEntries, requireObject } from "../input/index.ts";
 import { type VegaLiteFigure, vegaLiteFigure } from "./figure.ts";
 import { palette } from "./theme.ts";
 
@@ -31,6 +31,8 @@ export function rateAgreementFigure(
   options: { readonly title: string },
 ): VegaLiteFigure {
   const where = "rateAgreementFigure";
+  requireEntries(where, "witnesses", witnesses, "a list, [ … ]");
+  requireObject(where, "options", options, "an object with title");
   if (witnesses.length === 0) {
     throw new InputError(
       where,

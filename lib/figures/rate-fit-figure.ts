@@ -1,3 +1,4 @@
+import { requireObject } from "../input/index.ts";
 import { type RateTuning, rateAnswer } from "../replenishment/index.ts";
 import { keyView } from "./chart-key.ts";
 import { chartTime, minuteText, timeAxis } from "./chart-time.ts";
@@ -30,6 +31,8 @@ export function rateFitFigure(
   options: { readonly title: string; readonly channels: readonly RateChannel[] },
 ): VegaLiteFigure {
   const where = "rateFitFigure";
+  requireObject(where, "tuning", tuning, "an object with watch, change, changeAt, …");
+  requireObject(where, "options", options, "an object with title and channels");
   const { watch, change } = tuning;
   const { deviations, sensitivity, turnovers } = watch.series;
   const times = stripTimes(where, watch.at);

@@ -1,3 +1,4 @@
+import { requireObject } from "../input/index.ts";
 import { momentAtTurnovers, type RateProfile, type RateTuning } from "../replenishment/index.ts";
 import { type PlotlyFigure, plotlyFigure } from "./figure.ts";
 import { palette } from "./theme.ts";
@@ -27,6 +28,18 @@ export function rateLikelihoodExplorer(
   tuning: RateTuning,
   options: { readonly title: string },
 ): PlotlyFigure {
+  requireObject(
+    "rateLikelihoodExplorer",
+    "profile",
+    profile,
+    "an object with byError, byMoment, errors, …",
+  );
+  requireObject(
+    "rateLikelihoodExplorer",
+    "tuning",
+    tuning,
+    "an object with watch, change, changeAt, …",
+  );
   const { watch, change } = tuning;
   const strips = { at: watch.at, turnovers: watch.series.turnovers };
   const x = profile.moments.map((n) => momentAtTurnovers(strips, n).replace("T", " "));

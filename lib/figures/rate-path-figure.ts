@@ -1,4 +1,4 @@
-import { InputError } from "../input/index.ts";
+import { InputError, requireObject } from "../input/index.ts";
 import { type RateTuning, rateAnswer } from "../replenishment/index.ts";
 import { keyView } from "./chart-key.ts";
 import { type VegaLiteFigure, vegaLiteFigure } from "./figure.ts";
@@ -38,6 +38,8 @@ export function ratePathFigure(
   },
 ): VegaLiteFigure {
   const where = "ratePathFigure";
+  requireObject(where, "tuning", tuning, "an object with watch, change, changeAt, …");
+  requireObject(where, "options", options, "an object with title and channels");
   const { watch, change, advice } = tuning;
   const { deviations, sensitivity, turnovers } = watch.series;
   const means = parameterMeans(where, options.channels, deviations, sensitivity);

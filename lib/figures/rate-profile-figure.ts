@@ -1,3 +1,4 @@
+import { requireObject } from "../input/index.ts";
 import { momentAtTurnovers, type RateProfile, type RateTuning } from "../replenishment/index.ts";
 import { chartTime, minuteText, timeAxis, timeChannel } from "./chart-time.ts";
 import { type JsonObject, type VegaLiteFigure, vegaLiteFigure } from "./figure.ts";
@@ -30,6 +31,9 @@ export function rateProfileFigure(
   options: { readonly title: string },
 ): VegaLiteFigure {
   const where = "rateProfileFigure";
+  requireObject(where, "profile", profile, "an object with byError, byMoment, errors, …");
+  requireObject(where, "tuning", tuning, "an object with watch, change, changeAt, …");
+  requireObject(where, "options", options, "an object with title");
   const { watch, change } = tuning;
   const strips = { at: watch.at, turnovers: watch.series.turnovers };
   const timeOf = (n: number) => chartTime(where, "at", momentAtTurnovers(strips, n));

@@ -1,3 +1,4 @@
+import { requireEntries, requireObject } from "../input/index.ts";
 import type { PumpEvidence, RateChange } from "../replenishment/index.ts";
 import type { RateWitness } from "./rate-agreement-figure.ts";
 
@@ -37,6 +38,8 @@ export function rateWitnesses(
   change: RateChange,
   evidence: readonly PumpEvidence[],
 ): RateWitnesses {
+  requireObject("rateWitnesses", "change", change, "an object with finding, reason, error, …");
+  requireEntries("rateWitnesses", "evidence", evidence, "a list, [ … ]");
   const [first, ...others] = evidence;
   const changed = change.finding === "rate changed";
   const level = first?.since ?? null;

@@ -1,5 +1,5 @@
 import type { RankedReason } from "../control/index.ts";
-import { InputError } from "../input/index.ts";
+import { InputError, requireEntries, requireObject } from "../input/index.ts";
 import { type VegaLiteFigure, vegaLiteFigure } from "./figure.ts";
 import { figureWidth, palette } from "./theme.ts";
 
@@ -28,6 +28,8 @@ export function remakeReasonsFigure(
   },
 ): VegaLiteFigure {
   const where = "remakeReasonsFigure";
+  requireEntries(where, "reasons", reasons, "a list, [ … ]");
+  requireObject(where, "options", options, "an object with title");
   const by = options.by ?? "count";
   const total = reasons.reduce((sum, each) => sum + each[by], 0);
   if (reasons.length === 0 || total === 0) {

@@ -1,4 +1,4 @@
-import { InputError, requireNumber } from "../input/index.ts";
+import { InputError, requireEntries, requireNumber, requireObject } from "../input/index.ts";
 import { keyView } from "./chart-key.ts";
 import { type VegaLiteFigure, vegaLiteFigure } from "./figure.ts";
 import { figureWidth, palette } from "./theme.ts";
@@ -27,6 +27,9 @@ export function runLengthDistributionFigure(
   options: { readonly title: string; readonly binReadings?: number },
 ): VegaLiteFigure {
   const where = "runLengthDistributionFigure";
+  requireEntries(where, "runLengths", runLengths, "a list of numbers");
+  requireEntries(where, "signalledBy", signalledBy, "a list of numbers");
+  requireObject(where, "options", options, "an object with title");
   const runs = requireNumber(where, "number of runs", runLengths.length, { min: 10 });
   if (signalledBy.length === 0) {
     throw new InputError(where, "signalledBy", [], "write the probabilities by reading");

@@ -1,4 +1,4 @@
-import { InputError, requireNumber } from "../input/index.ts";
+import { InputError, requireEntries, requireNumber, requireObject } from "../input/index.ts";
 import { type VegaLiteFigure, vegaLiteFigure } from "./figure.ts";
 import { figureWidth, palette } from "./theme.ts";
 
@@ -38,6 +38,8 @@ export function runLengthFigure(
   },
 ): VegaLiteFigure {
   const where = "runLengthFigure";
+  requireEntries(where, "curves", curves, "a list, [ … ]");
+  requireObject(where, "options", options, "an object with change and stripsPerDay");
   const isDrift = options.change === "drift";
   const perDay = requireNumber(where, "stripsPerDay", options.stripsPerDay, { above: 0 });
   if (curves.length === 0 || curves.length > MOST) {

@@ -1,4 +1,5 @@
 import type { Session, SessionBatch, SessionStep } from "../development/index.ts";
+import { requireObject } from "../input/index.ts";
 import { formatMinutes } from "../units/index.ts";
 import { type Table, type TableColumn, table } from "./table.ts";
 
@@ -18,6 +19,12 @@ import { type Table, type TableColumn, table } from "./table.ts";
  * sessionSheet(session).rows[4].batch1 // => "19:43:00 (9:15)"
  */
 export function sessionSheet(session: Session): Table {
+  requireObject(
+    "sessionSheet",
+    "session",
+    session,
+    "an object with process, startClock, endClock, …",
+  );
   const runs = session.batches.filter((batch) => batch.runs);
   const baths = new Set(session.steps.map(rowOf));
   const rows = [...baths].flatMap((bath) => stepRows(bath, session, runs.length));

@@ -1,4 +1,5 @@
 import type { Session } from "../development/index.ts";
+import { requireObject } from "../input/index.ts";
 import { formatMinutes } from "../units/index.ts";
 import { type Table, table } from "./table.ts";
 
@@ -16,6 +17,12 @@ import { type Table, table } from "./table.ts";
  * sessionBatchTable(session).rows[0].develop // => "9:00"
  */
 export function sessionBatchTable(session: Session): Table {
+  requireObject(
+    "sessionBatchTable",
+    "session",
+    session,
+    "an object with process, startClock, endClock, …",
+  );
   const rows = session.batches.map((batch) => ({
     batch: batch.number,
     films: batch.films.join(", "),
@@ -60,6 +67,12 @@ export function sessionBatchTable(session: Session): Table {
  * sessionDevelopmentTable(session).rows[0].corrected // => "9:00"
  */
 export function sessionDevelopmentTable(session: Session): Table {
+  requireObject(
+    "sessionDevelopmentTable",
+    "session",
+    session,
+    "an object with process, startClock, endClock, …",
+  );
   const rows = session.batches.flatMap(({ number, development }) => {
     if (development === null) return [];
     return [
@@ -106,6 +119,12 @@ export function sessionDevelopmentTable(session: Session): Table {
  * sessionBottleTable(session).rows[0].leftMl // => 355
  */
 export function sessionBottleTable(session: Session): Table {
+  requireObject(
+    "sessionBottleTable",
+    "session",
+    session,
+    "an object with process, startClock, endClock, …",
+  );
   return table(session.bottles, {
     caption: "What is left in each bottle afterwards",
     columns: [

@@ -1,5 +1,5 @@
 import type { Session } from "../development/index.ts";
-import { InputError, requireNumber } from "../input/index.ts";
+import { InputError, requireNumber, requireObject } from "../input/index.ts";
 import { formatMinutes } from "../units/index.ts";
 import { type VegaLiteFigure, vegaLiteFigure } from "./figure.ts";
 import { batchPanel } from "./session-timeline-panel.ts";
@@ -25,6 +25,7 @@ export function sessionTimeline(
   options: { readonly plotWidth?: number } = {},
 ): VegaLiteFigure {
   const where = "sessionTimeline";
+  requireObject(where, "session", session, "an object with process, startClock, endClock, …");
   const bounds = { min: 120, max: 700 };
   const plotWidth = requireNumber(where, "plotWidth", options.plotWidth ?? 230, bounds);
   const batches = [...new Set(session.steps.map((step) => step.batch))];

@@ -1,4 +1,5 @@
 import type { ProcessVerdict, StatisticalSignal, Strip } from "../control/index.ts";
+import { requireObject } from "../input/index.ts";
 import { type Table, table } from "./table.ts";
 import { worstFirst } from "./worst-first.ts";
 
@@ -20,6 +21,7 @@ import { worstFirst } from "./worst-first.ts";
  * signalTable(verdict, []).caption // => "Colour-paper process: statistical signals on the latest strip, on 0 of 0 parameters and colours"
  */
 export function signalTable(verdict: ProcessVerdict, strips: readonly Strip[]): Table {
+  requireObject("signalTable", "verdict", verdict, "an object with process, name, verdict, …");
   const all = worstFirst(verdict);
   const rows = all.flatMap(({ subject, signals }) => {
     const longest = [...signals].sort((a, b) => b.strips - a.strips)[0];

@@ -1,4 +1,4 @@
-import { InputError } from "../input/index.ts";
+import { InputError, requireEntries, requireObject } from "../input/index.ts";
 import type { SilverLog } from "../replenishment/index.ts";
 import { type VegaLiteFigure, vegaLiteFigure } from "./figure.ts";
 import { palette } from "./theme.ts";
@@ -30,6 +30,8 @@ export function silverFigure(
   options: { readonly title: string; readonly limitGPerL?: number },
 ): VegaLiteFigure {
   const where = "silverFigure";
+  requireEntries(where, "runs", runs, "a list, [ … ]");
+  requireObject(where, "options", options, "an object with title");
   if (!(runs?.length > 0) || runs.length > 4) {
     throw new InputError(where, "runs", runs?.length, "write one to four { name, log }");
   }

@@ -1,3 +1,4 @@
+import { requireObject } from "../input/index.ts";
 import type { LoggedSensitivity } from "../replenishment/index.ts";
 import { keyView } from "./chart-key.ts";
 import { chartTime, dayText, timeAxis } from "./chart-time.ts";
@@ -27,6 +28,13 @@ export function stepTestFigure(
   options: { readonly title: string; readonly channels: readonly RateChannel[] },
 ): VegaLiteFigure {
   const where = "stepTestFigure";
+  requireObject(
+    where,
+    "learned",
+    learned,
+    "an object with sensitivity, sensitivityError, channels, …",
+  );
+  requireObject(where, "options", options, "an object with title and channels");
   const { deviations, sensitivity, answer, setRateChanges: changes } = learned;
   const times = stripTimes(where, learned.at);
   const last = times.at(-1) ?? 0;

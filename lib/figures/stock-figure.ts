@@ -1,4 +1,4 @@
-import { InputError } from "../input/index.ts";
+import { InputError, requireEntries, requireObject } from "../input/index.ts";
 import type { StockForecast, StockLevel } from "../solutions/index.ts";
 import { type VegaLiteFigure, vegaLiteFigure } from "./figure.ts";
 import { palette } from "./theme.ts";
@@ -23,6 +23,14 @@ export function stockFigure(
   forecast: StockForecast,
   options: { readonly title: string; readonly reserveMl?: number },
 ): VegaLiteFigure {
+  requireEntries("stockFigure", "levels", levels, "a list, [ … ]");
+  requireObject(
+    "stockFigure",
+    "forecast",
+    forecast,
+    "an object with daysLeft, emptyOn, orderBy, …",
+  );
+  requireObject("stockFigure", "options", options, "an object with title");
   const [first, last] = [levels[0], levels.at(-1)];
   if (first === undefined || last === undefined || levels.length < 2) {
     const advice = "write the levels of at least two mornings";

@@ -1,4 +1,4 @@
-import { InputError } from "../input/index.ts";
+import { InputError, requireEntries } from "../input/index.ts";
 import { type VegaLiteFigure, vegaLiteFigure } from "./figure.ts";
 import { palette } from "./theme.ts";
 import type { NamedBudget } from "./uncertainty-share-figure.ts";
@@ -22,6 +22,7 @@ export function strengthIntervalFigure(
   options: { readonly title?: string; readonly tolerancePercent?: number } = {},
 ): VegaLiteFigure {
   const where = "strengthIntervalFigure";
+  requireEntries(where, "mixes", mixes, "a list, [ … ]");
   if (!(mixes?.length > 0)) {
     throw new InputError(where, "mixes", mixes, "write at least one { name, budget }");
   }

@@ -1,4 +1,5 @@
 import { type StripHistory, seriesOfStrips, verdictHistory } from "../control/index.ts";
+import { requireObject } from "../input/index.ts";
 import { controlChartFigure } from "./control-chart.ts";
 import { controlExplorer } from "./control-explorer.ts";
 import type { PlotlyFigure, VegaLiteFigure } from "./figure.ts";
@@ -35,6 +36,12 @@ export function stripChart(
   history: StripHistory,
   options: StripFigureOptions = {},
 ): VegaLiteFigure {
+  requireObject(
+    "stripChart",
+    "history",
+    history,
+    "an object with strips, batches and specification",
+  );
   const course = verdictHistory(history);
   const held = new Set(course.filter((one) => one.verdict === "hold").map((one) => one.day));
   return controlChartFigure({
@@ -64,6 +71,12 @@ export function latestStripFigure(
   history: StripHistory,
   options: StripFigureOptions = {},
 ): VegaLiteFigure {
+  requireObject(
+    "latestStripFigure",
+    "history",
+    history,
+    "an object with strips, batches and specification",
+  );
   const series = chosen(history, options);
   const times = [...new Set(series.flatMap((one) => one.takenAt))].sort();
   const now = times.at(-1);
@@ -95,6 +108,12 @@ export function stripExplorer(
   history: StripHistory,
   options: StripFigureOptions = {},
 ): PlotlyFigure {
+  requireObject(
+    "stripExplorer",
+    "history",
+    history,
+    "an object with strips, batches and specification",
+  );
   const title = options.title ?? `${history.specification.name}: to explore`;
   return controlExplorer({ title, series: chosen(history, options) });
 }

@@ -1,4 +1,4 @@
-import { InputError } from "../input/index.ts";
+import { InputError, requireEntries, requireObject } from "../input/index.ts";
 import { displayedAs } from "./figure.ts";
 import { escapeHtml, tableHtml, tableText } from "./table-markup.ts";
 
@@ -52,6 +52,8 @@ export interface TableOptions {
  * table([{ bath: "developer", temperatureC: 37.8 }], { caption: "Baths", columns: [{ field: "bath", heading: "Bath" }] }).kind // => "table"
  */
 export function table<Row extends object>(rows: readonly Row[], options: TableOptions): Table {
+  requireEntries("table", "rows", rows, "a list, [ … ]");
+  requireObject("table", "options", options, "an object with columns and caption");
   const { columns, caption, ifEmpty, notes = [] } = options;
   if (typeof caption !== "string" || caption.trim() === "") {
     throw new InputError("table", "caption", caption, "write in words what the table shows");

@@ -1,4 +1,4 @@
-import { InputError } from "../input/index.ts";
+import { InputError, requireObject } from "../input/index.ts";
 import type { TankLog } from "../replenishment/index.ts";
 import { type JsonObject, type PlotlyFigure, plotlyFigure } from "./figure.ts";
 import { palette } from "./theme.ts";
@@ -36,6 +36,7 @@ export function tankExplorer(options: {
   readonly start?: number;
 }): PlotlyFigure {
   const where = "tankExplorer";
+  requireObject(where, "options", options, "an object with title, slider, runs, …");
   const { runs, aims } = options;
   if (!(runs?.length >= 2)) {
     throw new InputError(where, "runs", runs?.length, "write two or more { label, log }");

@@ -1,4 +1,4 @@
-import { InputError } from "../input/index.ts";
+import { InputError, requireEntries, requireObject } from "../input/index.ts";
 import type { TankLog } from "../replenishment/index.ts";
 import { type VegaLiteFigure, vegaLiteFigure } from "./figure.ts";
 import { palette } from "./theme.ts";
@@ -36,6 +36,8 @@ export function tankLogFigure(
   },
 ): VegaLiteFigure {
   const where = "tankLogFigure";
+  requireEntries(where, "runs", runs, "a list, [ … ]");
+  requireObject(where, "options", options, "an object with title");
   if (!(runs?.length > 0) || runs.length > 4) {
     throw new InputError(where, "runs", runs?.length, "write one to four { name, log }");
   }

@@ -1,5 +1,5 @@
 import type { ParameterSeries } from "../control/index.ts";
-import { InputError } from "../input/index.ts";
+import { InputError, requireObject } from "../input/index.ts";
 import { keyView } from "./chart-key.ts";
 import { chartTime, densityDigits, minuteText, signed } from "./chart-time.ts";
 import { beyondProcess } from "./control-chart-panel.ts";
@@ -41,6 +41,7 @@ export function todayFigure(options: {
   readonly before?: string;
 }): VegaLiteFigure {
   const where = "todayFigure";
+  requireObject(where, "options", options, "an object with title and series");
   const { series, before } = options;
   const latest = series
     .flatMap(({ takenAt }) => takenAt.slice(-1))

@@ -1,5 +1,5 @@
 import { predictedAt, type TrendOutlook } from "../control/index.ts";
-import { InputError } from "../input/index.ts";
+import { InputError, requireObject } from "../input/index.ts";
 import { keyView } from "./chart-key.ts";
 import { chartTime, dayText, signed, timeAxis, timeChannel } from "./chart-time.ts";
 import { type VegaLiteFigure, vegaLiteFigure } from "./figure.ts";
@@ -43,6 +43,9 @@ export function trendFigure(
   },
 ): VegaLiteFigure {
   const where = "trendFigure";
+  requireObject(where, "series", series, "an object with from, times and values");
+  requireObject(where, "outlook", outlook, "an object with finding, reason, mannKendall, …");
+  requireObject(where, "options", options, "an object with title");
   const { times, values } = series;
   const [first, last] = [times[0], times.at(-1)];
   if (first === undefined || last === undefined || times.length !== values.length) {

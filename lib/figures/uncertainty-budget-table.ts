@@ -1,3 +1,4 @@
+import { requireObject } from "../input/index.ts";
 import type { UncertaintyBudget } from "../uncertainty/index.ts";
 import { type Table, table } from "./table.ts";
 
@@ -18,6 +19,13 @@ export function uncertaintyBudgetTable(
   budget: UncertaintyBudget,
   options: { readonly caption: string },
 ): Table {
+  requireObject(
+    "uncertaintyBudgetTable",
+    "budget",
+    budget,
+    "an object with value, combinedStandardUncertainty, relativeStandardUncertainty, …",
+  );
+  requireObject("uncertaintyBudgetTable", "options", options, "an object with caption");
   const figures = (value: number, digits: number) => String(Number(value.toPrecision(digits)));
   const rows = budget.rows.map((row) => ({
     name: row.name,

@@ -1,4 +1,4 @@
-import { InputError } from "../input/index.ts";
+import { InputError, requireEntries } from "../input/index.ts";
 import type { UncertaintyBudget } from "../uncertainty/index.ts";
 import { type VegaLiteFigure, vegaLiteFigure } from "./figure.ts";
 import { palette } from "./theme.ts";
@@ -38,6 +38,7 @@ export function uncertaintyShareFigure(
   mixes: readonly NamedBudget[],
   options: { readonly title?: string } = {},
 ): VegaLiteFigure {
+  requireEntries("uncertaintyShareFigure", "mixes", mixes, "a list, [ … ]");
   if (!(mixes?.length > 0)) {
     const advice = "write at least one { name, budget }";
     throw new InputError("uncertaintyShareFigure", "mixes", mixes, advice);

@@ -1,4 +1,5 @@
 import type { ProcessVerdict } from "../control/index.ts";
+import { requireObject } from "../input/index.ts";
 import { type Table, type TableColumn, table } from "./table.ts";
 import { subjectOf, worstFirst } from "./worst-first.ts";
 
@@ -15,6 +16,7 @@ const subject: readonly TableColumn[] = [{ field: "subject", heading: "Parameter
  * attentionTable(verdict).caption // => "Colour-paper process: 0 of 0 parameters and colours ask for attention"
  */
 export function attentionTable(verdict: ProcessVerdict): Table {
+  requireObject("attentionTable", "verdict", verdict, "an object with process, name, verdict, …");
   const all = worstFirst(verdict);
   const rows = all.filter((one) => one.verdict !== "run");
   const digits = verdict.readingDecimals;
@@ -46,6 +48,7 @@ export function attentionTable(verdict: ProcessVerdict): Table {
  * changeTable(verdict).caption // => "Colour-paper process: no good day before the latest strip's"
  */
 export function changeTable(verdict: ProcessVerdict, most = 6): Table {
+  requireObject("changeTable", "verdict", verdict, "an object with process, name, verdict, …");
   const since = verdict.changeSinceGoodDay;
   const rows = (since?.changes ?? []).slice(0, most).map((one) => ({
     ...one,

@@ -1,5 +1,5 @@
 import type { FilmWashResult } from "../development/index.ts";
-import { InputError } from "../input/index.ts";
+import { InputError, requireObject } from "../input/index.ts";
 import { type VegaLiteFigure, vegaLiteFigure } from "./figure.ts";
 import { palette } from "./theme.ts";
 
@@ -19,6 +19,12 @@ export function washResidualFigure(
   wash: FilmWashResult,
   options: { readonly title?: string } = {},
 ): VegaLiteFigure {
+  requireObject(
+    "washResidualFigure",
+    "wash",
+    wash,
+    "an object with residualGPerM2, limitGPerM2, withinLimit, …",
+  );
   const { residualGPerM2, limitGPerM2 } = wash;
   const changes = residualGPerM2.length - 1;
   if (changes < 1) {

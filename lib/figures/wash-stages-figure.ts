@@ -1,4 +1,4 @@
-import { InputError, requireNumber } from "../input/index.ts";
+import { InputError, requireNumber, requireObject } from "../input/index.ts";
 import { type MachineWash, machineWash, waterForLimit } from "../replenishment/index.ts";
 import { type VegaLiteFigure, vegaLiteFigure } from "./figure.ts";
 import { palette } from "./theme.ts";
@@ -28,6 +28,13 @@ export function washStagesFigure(
   },
 ): VegaLiteFigure {
   const where = "washStagesFigure";
+  requireObject(
+    where,
+    "wash",
+    wash,
+    "an object with areaM2PerHour, carryOverMlPerM2, carriedInGPerL, …",
+  );
+  requireObject(where, "options", options, "an object with title");
   const stages = options.stages ?? [1, 2, 3, 4];
   if (!(stages?.length > 0) || stages.length > 6) {
     throw new InputError(where, "stages", stages, "write one to six numbers of tanks");
