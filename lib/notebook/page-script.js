@@ -144,6 +144,10 @@
       // The caption says the title; in a narrow window the plot needs the room.
       free.title = { text: "" };
       free.margin = { ...free.margin, l: 48, r: 8 };
+      // An axis whose title has two lines takes the room it needs.
+      for (const name of Object.keys(free).filter((each) => each.startsWith("yaxis"))) {
+        free[name] = { ...free[name], automargin: true };
+      }
     }
     await Plotly.newPlot(place, data, free, options);
     figure.classList.add("is-live");
