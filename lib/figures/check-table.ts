@@ -1,4 +1,5 @@
 import { median } from "simple-statistics";
+import { requireObject } from "../input/index.ts";
 import type { LineCheck, ParsedLog } from "../records/index.ts";
 import { clock, nothing, problems } from "./day-table.ts";
 import { type Table, table } from "./table.ts";
@@ -18,6 +19,8 @@ export function checkTable(
   log: ParsedLog<LineCheck> | undefined,
   { asOf }: { readonly asOf?: string } = {},
 ): Table {
+  if (log !== undefined)
+    requireObject("checkTable", "log", log, "an object with file, rows, problems, …");
   const read = (log?.rows ?? []).filter(({ readAt }) => asOf === undefined || readAt <= asOf);
   const keys = [...new Set(read.map((one) => `${one.line}\n${one.check}`))];
   const rows = keys.map((key) => {

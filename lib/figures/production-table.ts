@@ -1,3 +1,4 @@
+import { requireObject } from "../input/index.ts";
 import type { ParsedLog, ProductionRow } from "../records/index.ts";
 import { counts, type DayTableOptions, nothing, problems } from "./day-table.ts";
 import { type Table, table } from "./table.ts";
@@ -17,6 +18,9 @@ export function productionTable(
   log: ParsedLog<ProductionRow> | undefined,
   options: DayTableOptions,
 ): Table {
+  if (log !== undefined)
+    requireObject("productionTable", "log", log, "an object with file, rows, problems, …");
+  requireObject("productionTable", "options", options, "an object with days");
   const { days } = options;
   const made = (log?.rows ?? []).filter(({ date }) => counts(date, options));
   const keys = [...new Set(made.map((one) => `${one.process}\n${one.format}`))];

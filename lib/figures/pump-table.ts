@@ -1,3 +1,4 @@
+import { requireObject } from "../input/index.ts";
 import {
   type ParsedLog,
   type PumpInterval,
@@ -29,6 +30,8 @@ export function pumpTable(
   log: ParsedLog<PumpReading> | undefined,
   options: DayTableOptions,
 ): Table {
+  if (log !== undefined)
+    requireObject("pumpTable", "log", log, "an object with file, rows, problems, …");
   const { intervals, warnings } = log === undefined ? NO_INTERVALS : pumpIntervals(log);
   const rows = intervals
     .filter(({ to }) => counts(to, options))

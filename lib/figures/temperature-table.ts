@@ -1,3 +1,4 @@
+import { requireObject } from "../input/index.ts";
 import type { BathTemperature, LoggedBath, ParsedLog } from "../records/index.ts";
 import { counts, type DayTableOptions, nothing, problems } from "./day-table.ts";
 import { type Table, table } from "./table.ts";
@@ -17,6 +18,9 @@ export function temperatureTable(
   log: ParsedLog<BathTemperature> | undefined,
   options: DayTableOptions & { readonly baths?: readonly LoggedBath[] },
 ): Table {
+  if (log !== undefined)
+    requireObject("temperatureTable", "log", log, "an object with file, rows, problems, …");
+  requireObject("temperatureTable", "options", options, "an object with days");
   const { days, baths = [] } = options;
   const read = (log?.rows ?? []).filter(({ readAt }) => counts(readAt, options));
   const keys = [...new Set(read.map((one) => `${one.bath}\n${one.instrument}`))];

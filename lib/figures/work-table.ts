@@ -1,3 +1,4 @@
+import { requireObject } from "../input/index.ts";
 import type { ParsedLog, WorkEntry } from "../records/index.ts";
 import { clock, type DayTableOptions, nothing, problems } from "./day-table.ts";
 import { type Table, table } from "./table.ts";
@@ -17,6 +18,8 @@ export function workTable(
   log: ParsedLog<WorkEntry> | undefined,
   { days, asOf }: DayTableOptions,
 ): Table {
+  if (log !== undefined)
+    requireObject("workTable", "log", log, "an object with file, rows, problems, …");
   const from = [...days].sort()[0] ?? "";
   const rows = (log?.rows ?? [])
     .filter(({ doneAt }) => doneAt >= from && (asOf === undefined || doneAt <= asOf))
