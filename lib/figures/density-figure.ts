@@ -36,6 +36,11 @@ export function densityFigure(of: {
   }));
   const highest = values.reduce((best, each) => (each.density > best.density ? each : best));
   const marks = (of.marks ?? []).map((mark) => ({ ...mark, density: at(mark.massPercent) }));
+  // A name stands below the curve: to the right where it rises, to the left where it falls.
+  const falls = (massPercent: number) => massPercent > highest.massPercent;
+  const sides = [true, false]
+    .map((left) => ({ left, named: marks.filter((mark) => falls(mark.massPercent) === left) }))
+    .filter(({ named }) => named.length > 0);
   const x = { field: "massPercent", type: "quantitative", title: "Strength (% by mass)" };
   const y = {
     field: "density",
@@ -65,11 +70,18 @@ export function densityFigure(of: {
           mark: { type: "point", filled: true, size: 70, color: palette.control },
           encoding: { x, y },
         },
-        {
-          data: { values: marks },
-          mark: { type: "text", align: "center", baseline: "top", dy: 9, color: palette.control },
+        ...sides.map(({ left, named }) => ({
+          data: { values: named },
+          mark: {
+            type: "text",
+            align: left ? "right" : "left",
+            baseline: "top",
+            dx: left ? -8 : 8,
+            dy: 3,
+            color: palette.control,
+          },
           encoding: { x, y, text: { field: "label" } },
-        },
+        })),
       ],
     },
   });

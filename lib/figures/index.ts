@@ -31,7 +31,7 @@ export { gaugeComponentsFigure, gaugeReadingsFigure } from "./gauge-figure.ts";
 export { hydrometerFigure } from "./hydrometer-figure.ts";
 export { individualsFigure } from "./individuals-figure.ts";
 export { mixingCostTable, mixingSheetTable } from "./mixing-sheet-table.ts";
-export { acidMixWords, hydrometerWords } from "./mixing-words.ts";
+export { acidMixWords, cautionWords, hydrometerWords } from "./mixing-words.ts";
 export { type NearestLimit, nearestLimit } from "./nearest-limit.ts";
 export { productionTable } from "./production-table.ts";
 export { proportionChartFigure } from "./proportion-chart-figure.ts";

@@ -36,7 +36,8 @@ export function mixingSheetTable(sheet: MixingSheet): Table {
 }
 
 /**
- * What the mixes of a day cost: one row for each sheet, and their sum.
+ * What the mixes of a day cost: one row for each sheet, and their sum. What one mix takes from another
+ * (a fresh tank from its replenisher) is paid once: it comes off the sum.
  *
  * @param sheets priced mixing sheets, at least one, all in one currency
  * @returns a table of volume, cost and cost per litre, with what no price was found for
@@ -62,9 +63,12 @@ export function mixingCostTable(sheets: readonly MixingSheet[]): Table {
     const advice = "write priced sheets in one currency";
     throw new InputError(where, "sheets", currencies.join(", "), advice);
   }
-  const total = rows.reduce((sum, row) => sum + row.cost, 0);
-  const last = { title: "Total", litres: null, cost: total, perLitre: null, unpriced: "" };
-  return table([...rows, last], {
+  const within = takenFromEachOther(sheets);
+  const none = { litres: null, perLitre: null, unpriced: "" };
+  const less = { title: "Less what one mix takes from another", cost: -within, ...none };
+  const total = rows.reduce((sum, row) => sum + row.cost, 0) - within;
+  const last = [...(within > 0 ? [less] : []), { title: "Total", cost: total, ...none }];
+  return table([...rows, ...last], {
     caption: "Cost of the mixes",
     columns: [
       { field: "title", heading: "Mix" },
@@ -74,4 +78,20 @@ export function mixingCostTable(sheets: readonly MixingSheet[]): Table {
       { field: "unpriced", heading: "Not priced" },
     ],
   });
+}
+
+/** Cost of what is poured from one of the mixes into another, and so stands in two rows. */
+function takenFromEachOther(sheets: readonly MixingSheet[]): number {
+  const plain = (text: string) => text.trim().toLowerCase();
+  // A concentrate may bear the name of what is made of it; then the name is the concentrate's.
+  const titles = sheets.map(({ title, steps }) =>
+    steps.some(({ what }) => plain(what) === plain(title)) ? undefined : plain(title),
+  );
+  return sheets
+    .flatMap(({ cost }, i) =>
+      (cost?.lines ?? []).filter(({ what }) =>
+        titles.some((title, j) => j !== i && title === plain(what)),
+      ),
+    )
+    .reduce((sum, { cost }) => sum + cost, 0);
 }

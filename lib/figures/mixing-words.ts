@@ -17,7 +17,7 @@ export function acidMixWords(mix: AcidMix, strong: string): string {
   return [
     `Pour **${acid} mL of ${strong} into ${water} mL of water**, never the other way round.`,
     `Together that is ${before} mL before they meet and ${mix.totalMl} mL after: ${lost} mL are lost.`,
-    `In small whole parts: **${mix.volumeRule}**.`,
+    `In small whole parts: **${mix.volumeRule}**, which makes ${mix.volumeRulePercent.toFixed(1)} %.`,
   ].join(" ");
 }
 
@@ -43,4 +43,26 @@ export function hydrometerWords(check: HydrometerCheck): string {
       : `${first} **${litres(addMl)} of ${what}**; the vessel then holds ${litres(finalMl)}.`;
   const gravity = check.specificGravity.toFixed(4);
   return `**${verdict}**: ${percent} % of the right mix, at a gravity of ${gravity} at the scale's temperature. ${todo}`;
+}
+
+/**
+ * What can hurt in one or several mixes, as a list in Markdown: each sentence once, warnings in bold.
+ *
+ * @param sheets mixing sheets, or anything else with `cautions`
+ * @returns a list; for a mix without cautions a line that says so
+ *
+ * @example
+ * cautionWords({ warnings: ["small for this graduate"], cautions: ["Goggles."] }) // => "- **small for this graduate**\n- Goggles."
+ */
+export function cautionWords(
+  ...sheets: readonly {
+    readonly cautions: readonly string[];
+    readonly warnings?: readonly string[];
+  }[]
+): string {
+  const warnings = sheets.flatMap((sheet) => sheet.warnings ?? []).map((text) => `**${text}**`);
+  const lines = new Set([...warnings, ...sheets.flatMap((sheet) => sheet.cautions)]);
+  if (lines.size === 0)
+    return "No caution is known to the library, which is not a proof of safety.";
+  return [...lines].map((line) => `- ${line}`).join("\n");
 }

@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
 import {
+  cautionWords,
   densityFigure,
   hydrometerFigure,
   mixingCostTable,
@@ -113,9 +114,65 @@ describe("the tables of a mixing day", () => {
     const made = mixingCostTable([priced("EUR"), priced("EUR")]);
     expect(made.rows.at(-1)).toMatchObject({ title: "Total", cost: 3.2 });
   });
+  it("pay once for what a tank takes from its replenisher", () => {
+    const kit = { title: "replenisher", ratio: "1+4", totalMl: 10_000, names: ["fixer"] };
+    const fill = { title: "tank", ratio: "1+1", totalMl: 4000, names: ["Replenisher"] };
+    const list = {
+      currency: "EUR",
+      prices: [
+        { what: "fixer", price: 8, amount: 1, unit: "L" },
+        { what: "replenisher", price: 1.6, amount: 1, unit: "L" },
+      ],
+    } as const;
+    const both = [kit, fill].map((each) => priceMixingSheet(dilutionSheet(each), list));
+    const rows = mixingCostTable(both).rows.map(({ cost }) => Number(cost));
+    // 2 L of concentrate at 8; the tank's 2 L of replenisher are part of it.
+    expect(rows).toEqual([16, 3.2, -3.2, 16]);
+    expect(mixingCostTable(both.slice(1)).rows.at(-1)?.cost).toBe(3.2);
+  });
   it("refuse a sheet without prices, and two currencies", () => {
     expect(() => mixingCostTable([sheet])).toThrow("priceMixingSheet");
     expect(() => mixingCostTable([priced("EUR"), priced("GBP")])).toThrow("one currency");
     expect(() => mixingCostTable([])).toThrow("one currency");
+  });
+});
+
+describe("cautionWords", () => {
+  it("says warnings first, and each sentence once over several sheets", () => {
+    const [a, b] = ["1+9", "1+4"].map((ratio) =>
+      dilutionSheet({ title: "t", ratio, totalMl: 100, names: ["glacial acetic acid"] }),
+    );
+    const lines = cautionWords(
+      { ...a, warnings: ["late"], cautions: a?.cautions ?? [] },
+      { cautions: b?.cautions ?? [] },
+    ).split("\n");
+    expect(lines[0]).toBe("- **late**");
+    expect(lines[1]).toContain("acid into water");
+    expect(new Set(lines).size).toBe(lines.length);
+  });
+  it("does not call a mix safe for want of cautions", () => {
+    expect(cautionWords({ cautions: [] })).toContain("not a proof of safety");
+  });
+});
+
+describe("densityFigure's names of mixes", () => {
+  it("stand below the curve: right of the mark where it rises, left where it falls", () => {
+    const marks = [
+      { massPercent: 28, label: "weak" },
+      { massPercent: 99.5, label: "glacial" },
+    ];
+    const { specification } = densityFigure({ substance: "acetic acid", marks });
+    const layers = (
+      specification as {
+        layer: { mark: { align?: string }; data: { values: { label?: string }[] } }[];
+      }
+    ).layer;
+    const named = layers.filter(({ mark }) => mark.align !== undefined);
+    expect(
+      named.map(({ mark, data }) => [mark.align, data.values.map(({ label }) => label)]),
+    ).toEqual([
+      ["right", ["glacial"]],
+      ["left", ["weak"]],
+    ]);
   });
 });

@@ -61,12 +61,12 @@ export function acidSheet(wanted: {
     {
       what: strongName,
       amount: strong.massG,
-      note: `slowly into the water, stirring, never the other way round${rounded}`,
+      note: `slowly; never the other way round${rounded}`,
     },
     {
       what: "water to make the final volume",
       amount: Math.max(0, Math.round(mix.weakMl) - firstMl),
-      note: `about this much, when it has cooled: to the mark of ${mix.totalMl} mL`,
+      note: `when cool, to the mark of ${mix.totalMl} mL`,
     },
   ];
   const small = Math.max(Math.abs(error), strong.resolutionPercent) > ROUNDING_PERCENT;

@@ -81,7 +81,7 @@ export function formulaMixingSheet(
     what: "water to make the final volume",
     amount: Math.max(0, Math.round(batch.volumeMl - added)),
     unit: "mL" as const,
-    note: `cold, about this much: to the mark of ${batch.volumeMl} mL, at 20 °C`,
+    note: `cold, to the mark of ${batch.volumeMl} mL at 20 °C`,
   };
   const steps = [start, ...lines, topUp].map((line, i): MixingStep => ({ order: i + 1, ...line }));
   const sheet: MixingSheet = {
@@ -91,6 +91,7 @@ export function formulaMixingSheet(
     cost: null,
     assumptions: [
       "each chemical is dissolved before the next goes in",
+      "the last water is about so much: the mark decides",
       "weights are for chemicals as pure as their label says",
       ...batch.ingredients.flatMap(({ chemical, form, formNamed }) =>
         formNamed ? [] : [`${chemical} taken as ${form}: the formula does not say which form`],
@@ -109,9 +110,7 @@ export function formulaMixingSheet(
 
 function pinch(each: BatchIngredient, batch: FormulaBatch): string {
   const sulfite = batch.ingredients.find(({ chemical }) => /sulfite$/.test(chemical));
-  return each.chemical === "metol" && sulfite
-    ? "after a pinch of the weighed sulfite; let it dissolve before the rest"
-    : "";
+  return each.chemical === "metol" && sulfite ? "after a pinch of the weighed sulfite" : "";
 }
 
 function errorNote(errorPercent: number): string {
