@@ -1,4 +1,4 @@
-import { requireNumber, requireOneOf } from "../../input/index.ts";
+import { requireNumber, requireObject, requireOneOf } from "../../input/index.ts";
 import { type EvenDevelopmentChoice, evenDevelopmentWarnings } from "../rate/even-development.ts";
 import { shown } from "../rate/shown.ts";
 import type { ContrastCurve } from "./contrast-curve.ts";
@@ -57,6 +57,7 @@ export function pushDevelopment(
   } & EvenDevelopmentChoice,
 ): PushDevelopment {
   const where = "pushDevelopment";
+  requireObject(where, "input", input, "an object with curve, normalTimeMin and stops");
   const { curve } = input;
   const normal = requireTimeInReach(where, "normalTimeMin", input.normalTimeMin, curve);
   const stops = requireNumber(where, "stops", input.stops, { min: -3, max: 3, unit: "stops" });
@@ -74,7 +75,10 @@ export function pushDevelopment(
   });
   const normalContrast = curve.contrastAt(normal);
   const contrastIndex = (normalContrast * above) / (above - shift);
-  const timeMin = timeOfContrast(where, curve, contrastIndex);
+  const timeMin = timeOfContrast(where, curve, contrastIndex, {
+    argument: "stops",
+    value: stops,
+  });
   const shadowLossStops = stops - speedChangeStops(normalContrast, contrastIndex);
   return {
     stops,

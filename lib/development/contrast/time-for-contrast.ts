@@ -1,6 +1,7 @@
-import { InputError, requireNumber } from "../../input/index.ts";
+import { InputError, requireNumber, requireObject } from "../../input/index.ts";
 import { findRoot } from "../../numerics/index.ts";
 import { type EvenDevelopmentChoice, evenDevelopmentWarnings } from "../rate/even-development.ts";
+import { requireMinutes } from "../rate/require-minutes.ts";
 import { shown } from "../rate/shown.ts";
 import type { ContrastCurve } from "./contrast-curve.ts";
 
@@ -40,6 +41,7 @@ export function timeForContrast(
   } & EvenDevelopmentChoice,
 ): TimeForContrast {
   const where = "timeForContrast";
+  requireObject(where, "input", input, "an object with curve and contrastIndex");
   const { curve } = input;
   const wanted = requireNumber(where, "contrastIndex", input.contrastIndex, { above: 0 });
   const timeMin = timeOfContrast(where, curve, wanted);
@@ -55,7 +57,13 @@ export function timeForContrast(
 }
 
 /** The time that gives a contrast, within the reach of the curve. */
-export function timeOfContrast(where: string, curve: ContrastCurve, wanted: number): number {
+export function timeOfContrast(
+  where: string,
+  curve: ContrastCurve,
+  wanted: number,
+  /** What the caller gave, if the contrast only follows from it. */
+  given?: { readonly argument: string; readonly value: number },
+): number {
   const shortest = curve.range.minMin / curve.refuseBeyondFactor;
   const longest = curve.range.maxMin * curve.refuseBeyondFactor;
   const least = curve.contrastAt(shortest);
@@ -66,6 +74,11 @@ export function timeOfContrast(where: string, curve: ContrastCurve, wanted: numb
       ceiling !== undefined && wanted >= ceiling
         ? `; no time at all gives more than ${shown(ceiling)}`
         : "; readings at other times would widen the range";
+    if (given !== undefined) {
+      const { argument, value } = given;
+      const advice = `write a smaller step: it asks for a contrast of ${shown(wanted)}, and the curve gives ${shown(least)} to ${shown(most)} between ${shown(shortest)} and ${shown(longest)} min${why}`;
+      throw new InputError(where, argument, value, advice);
+    }
     const advice = `write a contrast from ${shown(least)} to ${shown(most)}, which the curve gives between ${shown(shortest)} and ${shown(longest)} min${why}`;
     throw new InputError(where, "contrastIndex", wanted, advice);
   }
@@ -88,10 +101,10 @@ export function requireTimeInReach(
   value: unknown,
   curve: ContrastCurve,
 ): number {
-  return requireNumber(where, argument, value, {
-    min: curve.range.minMin / curve.refuseBeyondFactor,
-    max: curve.range.maxMin * curve.refuseBeyondFactor,
-    unit: "min",
-    hint: "that is as far as the contrast curve is stretched beyond its readings",
-  });
+  const shortest = curve.range.minMin / curve.refuseBeyondFactor;
+  const longest = curve.range.maxMin * curve.refuseBeyondFactor;
+  const timeMin = requireMinutes(where, argument, value);
+  if (timeMin >= shortest && timeMin <= longest) return timeMin;
+  const advice = `write a time from ${shown(shortest)} to ${shown(longest)} min: that is as far as the contrast curve is stretched beyond its readings`;
+  throw new InputError(where, argument, value, advice);
 }

@@ -1,4 +1,4 @@
-import { InputError, requireNumber } from "../../input/index.ts";
+import { InputError, requireNumber, requireObject } from "../../input/index.ts";
 import { shown } from "../rate/shown.ts";
 import { liquidHeat, type VesselPart, vesselHeat } from "../tempering/heat-parts.ts";
 import { heatTransferMedium, vesselMaterial } from "../tempering/heat-properties.ts";
@@ -60,6 +60,7 @@ export function coolingOfTank(input: {
   readonly insideWPerM2K?: number;
 }): CoolingOfTank {
   const where = "coolingOfTank";
+  requireObject(where, "input", input, "an object with tank, startTemperatureC and surroundingsC");
   const { tank } = input;
   const medium = heatTransferMedium(where, "medium", input.medium ?? "still air");
   const positive = { above: 0, max: 1e5, unit: "W/(m²·K)" };
@@ -111,6 +112,13 @@ function outerSurfaceCm2(where: string, tank: CoolingTank): number {
   }
   const d = requireNumber(where, "tank.diameterMm", tank.diameterMm, { above: 0, unit: "mm" });
   const h = requireNumber(where, "tank.heightMm", tank.heightMm, { above: 0, unit: "mm" });
+  const holdsMl = (Math.PI * d ** 2 * h) / 4000;
+  requireNumber(where, "tank.volumeMl", tank.volumeMl, {
+    above: 0,
+    max: Math.round(holdsMl * 1.05),
+    unit: "mL",
+    hint: `a cylinder of ${d} × ${h} mm holds ${holdsMl.toFixed(0)} mL`,
+  });
   return (Math.PI * d * (h + d / 2)) / 100;
 }
 

@@ -1,7 +1,8 @@
-import { InputError, requireNumber } from "../../input/index.ts";
+import { InputError, requireNumber, requireObject } from "../../input/index.ts";
 import { findRoot } from "../../numerics/index.ts";
 import { type EvenDevelopmentChoice, evenDevelopmentWarnings } from "../rate/even-development.ts";
 import { type RateModel, requireWithinReach } from "../rate/rate-model.ts";
+import { requireMinutes } from "../rate/require-minutes.ts";
 import { shown } from "../rate/shown.ts";
 import { accumulatedDose } from "./accumulated-dose.ts";
 import { type DevelopmentDose, doseUnderCourse } from "./dose-under-course.ts";
@@ -60,8 +61,9 @@ export function developUntil(
   } & EvenDevelopmentChoice,
 ): DevelopUntil {
   const where = "developUntil";
+  requireObject(where, "input", input, "an object with model, targetMin and course");
   const { model, course } = input;
-  const targetMin = requireNumber(where, "targetMin", input.targetMin, { above: 0, unit: "min" });
+  const targetMin = requireMinutes(where, "targetMin", input.targetMin);
   const targetTemperatureC = input.targetTemperatureC ?? model.referenceTemperatureC;
   requireWithinReach(where, "targetTemperatureC", targetTemperatureC, model);
   requireWithinReach(where, "course.startTemperatureC", course.startTemperatureC, model);

@@ -1,4 +1,4 @@
-import { requireNumber, requireOneOf } from "../../input/index.ts";
+import { InputError, requireNumber, requireObject, requireOneOf } from "../../input/index.ts";
 import { checkedTimeTable, type TimeTemperatureRow } from "../rate/published-table-model.ts";
 import { shown } from "../rate/shown.ts";
 import { abscissa, energyOf, factorOf, fittedRow, fittedTime, roundingOf } from "./fit-parts.ts";
@@ -20,7 +20,8 @@ import type { RateLaw, TimeTemperatureFit } from "./time-temperature-fit.ts";
  * coarsest usual step that all times are multiples of
  * @returns coefficients with intervals (Student's t), every row with its residual and with what the
  * other rows foretell, the leave-one-out error, and what rounding alone leaves open
- * @throws InputError for fewer than three rows or equal temperatures
+ * @throws InputError for fewer than three rows, equal temperatures, or times that clearly grow with
+ * temperature
  *
  * @example
  * const rows = [
@@ -42,6 +43,7 @@ export function fitTimeTemperature(input: {
   readonly roundingMin?: number;
 }): TimeTemperatureFit {
   const where = "fitTimeTemperature";
+  requireObject(where, "input", input, "an object with rows");
   const rows = checkedTimeTable(where, input.rows);
   const law = requireOneOf(where, "law", input.law ?? "activation-energy", [
     "activation-energy",
@@ -75,6 +77,11 @@ export function fitTimeTemperature(input: {
   const coefficientOf = (slope: FittedValue) =>
     arrhenius ? energyOf(law, slope, middle) : factorOf(law, slope, middle);
   const slope = fittedValue(line.slope, line.slopeError, t);
+  if (slope.upper < 0) {
+    const advice =
+      "write times that fall as the bath gets warmer: temperatureC and timeMin may be the wrong way round";
+    throw new InputError(where, "rows", "times that grow with temperature", advice);
+  }
   const rounding = roundingOf(law, rows, step, (b) => coefficientOf(fittedValue(b, 0, 0)).value);
   const missed = line.leftOutResiduals;
   return {

@@ -1,8 +1,9 @@
-import { InputError, requireNumber } from "../../input/index.ts";
+import { InputError, requireObject } from "../../input/index.ts";
 import { type BathTemperatureLimits, requireBathTemperature } from "./bath-temperature.ts";
 import { defaultRateModel, publishedFactorSpan } from "./default-rate-model.ts";
 import { type EvenDevelopmentChoice, evenDevelopmentWarnings } from "./even-development.ts";
 import { type RateModel, rangeWarnings, requireWithinReach } from "./rate-model.ts";
+import { requireMinutes } from "./require-minutes.ts";
 import { shown } from "./shown.ts";
 
 /** The developing time that another temperature asks for. */
@@ -60,7 +61,13 @@ export function compensateTime(
   } & EvenDevelopmentChoice,
 ): CompensatedTime {
   const where = "compensateTime";
-  const given = requireNumber(where, "timeMin", input.timeMin, { above: 0, unit: "min" });
+  requireObject(
+    where,
+    "input",
+    input,
+    "an object with timeMin, fromTemperatureC and toTemperatureC",
+  );
+  const given = requireMinutes(where, "timeMin", input.timeMin);
   const from = requireBathTemperature(
     where,
     "fromTemperatureC",

@@ -1,8 +1,9 @@
-import { InputError, requireNumber } from "../../input/index.ts";
+import { InputError, requireNumber, requireObject } from "../../input/index.ts";
 import { requireBathTemperature } from "./bath-temperature.ts";
 import { kelvin } from "./kelvin.ts";
 import { type RateModel, type RateReach, requireWithinReach } from "./rate-model.ts";
 import { checkedReach } from "./rate-reach.ts";
+import { requireMinutes } from "./require-minutes.ts";
 import { shown } from "./shown.ts";
 
 /** One row of a time–temperature table. */
@@ -46,12 +47,13 @@ export function publishedTableModel(
   } & RateReach,
 ): PublishedTableModel {
   const where = "publishedTableModel";
+  requireObject(where, "input", input, "an object with rows");
   const rows = checkedTimeTable(where, input.rows);
   for (const [i, row] of rows.entries()) {
     const next = rows[i + 1];
     if (next !== undefined && next.timeMin > row.timeMin) {
       const advice = `write times that do not grow with temperature (${shown(row.timeMin)} min at ${shown(row.temperatureC)} °C is shorter than ${shown(next.timeMin)} min at ${shown(next.temperatureC)} °C)`;
-      throw new InputError(where, "rows", next.timeMin, advice);
+      throw new InputError(where, "rows", "a time that grows", advice);
     }
   }
   const table = { minC: rows.at(0)?.temperatureC ?? 0, maxC: rows.at(-1)?.temperatureC ?? 0 };
@@ -95,13 +97,13 @@ export function checkedTimeTable(
   }
   const rows = given.map((row: TimeTemperatureRow | null, i) => ({
     temperatureC: requireBathTemperature(where, `rows[${i}].temperatureC`, row?.temperatureC),
-    timeMin: requireNumber(where, `rows[${i}].timeMin`, row?.timeMin, { above: 0, unit: "min" }),
+    timeMin: requireMinutes(where, `rows[${i}].timeMin`, row?.timeMin),
   }));
   rows.sort((a, b) => a.temperatureC - b.temperatureC);
   for (const [i, row] of rows.entries()) {
     if (row.temperatureC === rows[i + 1]?.temperatureC) {
       const advice = "write one row for each temperature (average repeated times first)";
-      throw new InputError(where, "rows", row.temperatureC, advice);
+      throw new InputError(where, "rows", `two times at ${shown(row.temperatureC)} °C`, advice);
     }
   }
   return rows;

@@ -1,9 +1,10 @@
-import { InputError, requireNumber } from "../../input/index.ts";
+import { InputError, requireObject } from "../../input/index.ts";
 import { findRoot } from "../../numerics/index.ts";
 import { bathTemperatureLimits, requireBathTemperature } from "./bath-temperature.ts";
-import { defaultRateModel } from "./default-rate-model.ts";
+import { defaultRateModel, publishedFactorSpan } from "./default-rate-model.ts";
 import { type EvenDevelopmentChoice, evenDevelopmentWarnings } from "./even-development.ts";
 import { type RateModel, rangeWarnings, requireWithinReach } from "./rate-model.ts";
+import { requireMinutes } from "./require-minutes.ts";
 import { shown } from "./shown.ts";
 
 /** The bath temperature that suits a wanted developing time. */
@@ -12,10 +13,21 @@ export interface TemperatureForTime {
   readonly timeMin: number;
   readonly givenTimeMin: number;
   readonly fromTemperatureC: number;
+  /** What published coefficients would give instead. */
+  readonly alternatives: readonly {
+    readonly factorPerTenDegrees: number;
+    readonly temperatureC: number;
+  }[];
+  /** Coldest and warmest of the alternatives, °C. */
+  readonly coldestC: number;
+  readonly warmestC: number;
   readonly modelDescription: string;
   readonly assumptions: readonly string[];
   readonly warnings: readonly string[];
 }
+
+/** A spread of the temperature that is said, °C; about a tenth of the time. */
+const SPREAD_C = 1;
 
 /**
  * The temperature at which a wanted time gives the same development: the inverse of compensateTime.
@@ -27,7 +39,8 @@ export interface TemperatureForTime {
  * @param input.wantedTimeMin time that is wanted, minutes
  * @param input.model rate model; without one the default (factor 2 per 10 °C)
  * @param input.handling @param input.evenDevelopment how short a time may be
- * @returns the temperature in °C, with warnings and assumptions
+ * @returns the temperature in °C, what published coefficients would give instead, warnings and
+ * assumptions
  * @throws InputError if no temperature within the model's reach gives the time (the message says
  * which times can be had), or the wanted time is too short for even development
  *
@@ -46,11 +59,14 @@ export function temperatureForTime(
   } & EvenDevelopmentChoice,
 ): TemperatureForTime {
   const where = "temperatureForTime";
-  const given = requireNumber(where, "timeMin", input.timeMin, { above: 0, unit: "min" });
-  const wanted = requireNumber(where, "wantedTimeMin", input.wantedTimeMin, {
-    above: 0,
-    unit: "min",
-  });
+  requireObject(
+    where,
+    "input",
+    input,
+    "an object with timeMin, fromTemperatureC and wantedTimeMin",
+  );
+  const given = requireMinutes(where, "timeMin", input.timeMin);
+  const wanted = requireMinutes(where, "wantedTimeMin", input.wantedTimeMin);
   const from = requireBathTemperature(where, "fromTemperatureC", input.fromTemperatureC);
   const model = input.model ?? defaultRateModel({ referenceTemperatureC: from });
   requireWithinReach(where, "fromTemperatureC", from, model);
@@ -62,16 +78,32 @@ export function temperatureForTime(
     throw new InputError(where, "wantedTimeMin", wanted, advice);
   }
   const temperatureC = findRoot((t) => Math.log(timeAt(t) / wanted), { lower, upper });
+  const alternatives = publishedFactorSpan.shown.map((factorPerTenDegrees) => ({
+    factorPerTenDegrees,
+    temperatureC: from + (10 * Math.log(given / wanted)) / Math.log(factorPerTenDegrees),
+  }));
+  const temperatures = alternatives.map((each) => each.temperatureC);
+  const coldestC = Math.min(...temperatures);
+  const warmestC = Math.max(...temperatures);
+  const guessed = input.model === undefined && warmestC - coldestC > SPREAD_C;
   return {
     temperatureC,
     timeMin: wanted,
     givenTimeMin: given,
     fromTemperatureC: from,
+    alternatives,
+    coldestC,
+    warmestC,
     modelDescription: model.description,
     assumptions: model.assumptions,
     warnings: [
       ...rangeWarnings(model, [from, temperatureC]),
       ...evenDevelopmentWarnings(where, "wantedTimeMin", wanted, input),
+      ...(guessed
+        ? [
+            `without a table of this film and developer the temperature may lie anywhere from ${shown(coldestC)} to ${shown(warmestC)} °C`,
+          ]
+        : []),
     ],
   };
 }

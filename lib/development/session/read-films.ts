@@ -1,5 +1,5 @@
 import { InputError, requireNumber, requireOneOf } from "../../input/index.ts";
-import { formatMinutes, parseMinutes } from "../../units/index.ts";
+import { requireMinutes } from "../rate/require-minutes.ts";
 import type { DevelopingTank } from "./developing-tank.ts";
 import { type FilmNeed, filmNeed } from "./film-need.ts";
 import type { ProcessRecipe } from "./process-recipe.ts";
@@ -90,11 +90,10 @@ function development(
       "leave it out for black-and-white: write the exposure index, and in developmentTimeMin the time for that index";
     throw new InputError(where, `${at}.pushStops`, film.pushStops, advice);
   }
-  const minutes = requireNumber(where, `${at}.developmentTimeMin`, film.developmentTimeMin, {
+  const minutes = requireMinutes(where, `${at}.developmentTimeMin`, film.developmentTimeMin, {
     above: 0,
     max: 600,
-    unit: "min",
-    hint: timeHint(film.developmentTimeMin),
+    hint: "the time for this film, exposure index, developer and dilution at the reference temperature",
   });
   const developer = developerOf(where, at, film, developers);
   const leastMl = Math.max(
@@ -102,14 +101,6 @@ function development(
     ...developer.parts.map((part) => (part.minimumStockMlPerFilm * need.equivalents) / part.share),
   );
   return { developer, givenMin: minutes, pushStops: 0, leastMl };
-}
-
-function timeHint(given: unknown): string {
-  const words =
-    "the time for this film, exposure index, developer and dilution at the reference temperature";
-  if (typeof given !== "string" || !/^\d+:\d\d$/.test(given)) return words;
-  const minutes = parseMinutes(given);
-  return `${formatMinutes(minutes)} is ${Number(minutes.toFixed(4))}, without quotation marks; ${words}`;
 }
 
 function developerOf(

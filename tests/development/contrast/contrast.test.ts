@@ -96,6 +96,13 @@ describe("fitContrastTime", () => {
       fitContrastTime({ rows: [...readings(curve), { timeMin: 16, contrastIndex: -1 }] }),
     ).toThrow("rows[5].contrastIndex");
   });
+  it("refuses contrast that falls or stays the same: rows may be mixed up", () => {
+    const falling = [4, 8, 12].map((timeMin) => ({ timeMin, contrastIndex: 1 - timeMin / 20 }));
+    const flat = [4, 8, 12].map((timeMin) => ({ timeMin, contrastIndex: 0.5 }));
+    for (const rows of [falling, flat]) {
+      expect(() => fitContrastTime({ rows })).toThrow("whose contrast grows with time");
+    }
+  });
   it("names its laws when it does not know the one asked for", () => {
     expect(() =>
       fitContrastTime({ rows: readings(curve), law: "exponential approach" as never }),

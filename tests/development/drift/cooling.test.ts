@@ -105,6 +105,10 @@ describe("coolingOfTank", () => {
     expect(course.slowestRatePerMin).toBeLessThan(course.ratePerMin);
     expect(course.fastestRatePerMin).toBeGreaterThan(course.ratePerMin);
   });
+  it("refuses more liquid than the cylinder holds", () => {
+    const tank = { volumeMl: 5000, diameterMm: 90, heightMm: 180 };
+    expect(() => coolingOfTank({ ...base, tank })).toThrow("90 × 180 mm holds 1145 mL");
+  });
   it("asks for a surface, and names the media and materials it knows", () => {
     expect(() => coolingOfTank({ ...base, tank: { volumeMl: 600 } })).toThrow("surfaceCm2");
     expect(() => coolingOfTank({ ...base, medium: "stil air" })).toThrow(

@@ -95,6 +95,14 @@ describe("fitTimeTemperature", () => {
       "no effect of temperature",
     );
   });
+  it("refuses times that clearly grow with temperature: the columns may be swapped", () => {
+    const swapped = exact.map(({ temperatureC }, i) => ({ temperatureC, timeMin: 5 + i }));
+    expect(() => fitTimeTemperature({ rows: swapped })).toThrow("the wrong way round");
+  });
+  it("says the number to a time written as on a clock", () => {
+    const clock = exact.map((row, i) => (i === 1 ? { ...row, timeMin: "9:30" as never } : row));
+    expect(() => fitTimeTemperature({ rows: clock })).toThrow("9:30 is 9.5");
+  });
   it("refuses two rows, equal temperatures, °F and impossible confidences", () => {
     expect(() => fitTimeTemperature({ rows: exact.slice(0, 2) })).toThrow("at least three points");
     expect(() =>
