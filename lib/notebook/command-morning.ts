@@ -35,7 +35,7 @@ export async function commandMorning(words: readonly string[], say: Say): Promis
   const start = performance.now();
   const failed: unknown[] = [];
   const entries: PageEntry[] = [];
-  const said: { readonly name: string; readonly lines: readonly string[] }[] = [];
+  const said: Said[] = [];
   const waiting = [...files];
   let done = 0;
   const work = async () => {
@@ -53,7 +53,7 @@ export async function commandMorning(words: readonly string[], say: Say): Promis
     }
   };
   await Promise.all(Array.from({ length: Math.min(files.length, availableParallelism()) }, work));
-  for (const { name, lines } of said.sort((a, b) => (a.name < b.name ? -1 : 1))) {
+  for (const { name, lines } of said.sort(verdictFirst)) {
     say(`\n${name}`);
     for (const line of lines.flatMap((each) => each.split("\n"))) say(`  ${line}`);
   }
@@ -64,6 +64,18 @@ export async function commandMorning(words: readonly string[], say: Say): Promis
   say(pathToFileURL(index).href);
   if (failed.length === 1) throw failed[0];
   if (failed.length > 1) throw new AggregateError(failed, `${failed.length} notebooks stopped`);
+}
+
+/** What a notebook announced and saved. */
+interface Said {
+  readonly name: string;
+  readonly lines: readonly string[];
+}
+
+/** A verdict comes before anything else, for whoever reads one line only; the rest by name. */
+function verdictFirst(a: Said, b: Said): number {
+  const isVerdict = ({ lines }: Said) => Number(/^(HOLD|ACT|RUN)\b/.test(lines[0] ?? ""));
+  return isVerdict(b) - isVerdict(a) || (a.name < b.name ? -1 : 1);
 }
 
 async function notebooksIn(folder: string): Promise<readonly string[]> {
