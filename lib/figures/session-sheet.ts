@@ -84,8 +84,12 @@ function stepRows(bath: string, session: Session, batches: number) {
   const tray = first?.dark === true;
   const out = { step: tray ? "LIFT OUT OF DEVELOPER" : "POUR DEVELOPER OUT" };
   const open = { step: tray ? "light may go on" : "lid may come off" };
-  const moment = (action: SessionStep["actions"][number] | undefined) =>
-    action === undefined ? "" : clockText(action.clock, action.dayOffset);
+  const moment = (action: SessionStep["actions"][number] | undefined) => {
+    if (action === undefined) return "";
+    // Said when the first sheet leaves; the others follow while it is still dark.
+    if (action.text.startsWith("when the last sheet")) return "last sheet out";
+    return clockText(action.clock, action.dayOffset);
+  };
   return [
     row,
     ...(bath === "developer"

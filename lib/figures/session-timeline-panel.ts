@@ -41,13 +41,14 @@ export function batchPanel(
 ): JsonObject {
   const startS = steps[0]?.startS ?? 0;
   const minute = (atS: number) => (atS - startS) / 60;
+  const second = steps.some((step) => step.bath.endsWith(" developer"));
   const rows = steps.map((step, row): TimelineRow => {
     const day = step.startDayOffset > 0 ? ` +${step.startDayOffset}` : "";
     const out = step.bath === "developer" ? step.actions.at(-1)?.clock : undefined;
     return {
       row,
       clock: `${step.startClock}${day}`,
-      step: step.bath,
+      step: second && step.bath === "developer" ? "first developer" : step.bath,
       from: minute(step.startS),
       to: minute(step.endS),
       kind: kindOf(step),

@@ -139,6 +139,27 @@ describe("the other rows of the sheet", () => {
     expect(row(colour, "developer (mL)")?.batch1).toBe("290");
   });
 
+  it("do not let light in before the last sheet has left the fixer", () => {
+    const { fixer, ...rest } = request;
+    const sheets = (count: number, clearingTimeFreshS: number) =>
+      planSession({
+        ...rest,
+        films: Array.from({ length: count }, (_, i) => ({
+          name: `sheet ${i + 1}`,
+          format: "4x5in-sheet",
+          developmentTimeMin: 9.75,
+        })),
+        tank: "trays 20x25 cm, 6 sheets",
+        fixer: { clearingTimeFreshS },
+      });
+    // Six sheets in a fixer of 100 s: the last goes in at 50 s and has its two minutes outside.
+    expect(row(sheets(6, 50), "light may go on")?.batch1).toBe("last sheet out");
+    // One sheet in a fixer of five minutes: two minutes are enough.
+    const long = sheets(1, 150);
+    const start = long.steps.find((step) => step.bath === "fixer")?.startClock ?? "";
+    expect(String(row(long, "light may go on")?.batch1) > start).toBe(true);
+  });
+
   it("are the first columns, so that a telephone shows the clocks without scrolling", () => {
     const fields = sessionSheet(session).columns.map((column) => column.field);
     expect(fields.slice(0, 4)).toEqual(["step", "batch1", "batch2", "batch3"]);
