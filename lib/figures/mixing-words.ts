@@ -1,3 +1,4 @@
+import { requireEntries, requireObject } from "../input/index.ts";
 import type { AcidMix, HydrometerCheck } from "../solutions/index.ts";
 
 /**
@@ -50,6 +51,7 @@ export function hydrometerWords(check: HydrometerCheck): string {
  *
  * @param sheets mixing sheets, or anything else with `cautions`
  * @returns a list; for a mix without cautions a line that says so
+ * @throws InputError for what has no list of cautions
  *
  * @example
  * cautionWords({ warnings: ["small for this graduate"], cautions: ["Goggles."] }) // => "- **small for this graduate**\n- Goggles."
@@ -60,6 +62,10 @@ export function cautionWords(
     readonly warnings?: readonly string[];
   }[]
 ): string {
+  sheets.forEach((sheet, i) => {
+    requireObject("cautionWords", `sheets[${i}]`, sheet, "a mixing sheet");
+    requireEntries("cautionWords", `sheets[${i}].cautions`, sheet.cautions, "a list of sentences");
+  });
   const warnings = sheets.flatMap((sheet) => sheet.warnings ?? []).map((text) => `**${text}**`);
   const lines = new Set([...warnings, ...sheets.flatMap((sheet) => sheet.cautions)]);
   if (lines.size === 0)

@@ -1,5 +1,6 @@
 import { requireNumber, requireOneOf } from "../input/index.ts";
 import type { Distribution, InputQuantity } from "./distribution.ts";
+import { vesselFills } from "./vessel-fills.ts";
 
 /** Volume expansion of water near room temperature, per °C (EURACHEM/CITAC CG 4, A1.4). */
 const WATER_EXPANSION_PER_C = 2.1e-4;
@@ -15,6 +16,8 @@ export interface GraduateReading {
   readonly toleranceMl: number;
   /** Smallest division, mL; the level is taken as read to half of it. 0 for a one-mark flask. */
   readonly divisionMl: number;
+  /** What it holds, mL: a larger volume takes several fills. One fill if left out. */
+  readonly capacityMl?: number;
   /** Rectangular if left out; triangular for a volumetric flask. */
   readonly toleranceShape?: "rectangular" | "triangular";
   /** How far the liquid may be from the graduate's own temperature, ± °C; 0 if left out. */
@@ -25,11 +28,13 @@ export interface GraduateReading {
  * A volume read in a graduate, as an input quantity with all its parts.
  *
  * V = reading + tolerance (rectangular or triangular) + level (rectangular, ± half a division)
- *   + expansion (rectangular, ± V · 2.1·10⁻⁴/°C · ΔT).
+ *   + expansion (rectangular, ± V · 2.1·10⁻⁴/°C · ΔT). A vessel filled n times is off by its tolerance
+ * n times the same way; its level is read anew each time.
  *
- * @param reading name, reading, tolerance and division in mL, temperature spread in °C
+ * @param reading name, reading, tolerance, division and capacity in mL, temperature spread in °C
  * @returns an input quantity in mL
- * @throws InputError for a reading not above 0 or a negative tolerance, division or spread
+ * @throws InputError for a reading not above 0, a negative tolerance, division or spread, or more than
+ *   a hundred fills
  *
  * @example
  * standardUncertainty(graduateInput({ name: "V", readingMl: 100, toleranceMl: 1, divisionMl: 1 }).distribution) // => 0.645497
@@ -48,10 +53,12 @@ export function graduateInput(reading: GraduateReading): InputQuantity {
     reading.toleranceShape ?? "rectangular",
     SHAPES,
   );
+  const fills = vesselFills(where, volume, reading.capacityMl);
+  const level: Distribution = { kind: "rectangular", mean: 0, halfWidth: division / 2 };
   const expansion = volume * WATER_EXPANSION_PER_C * spread;
   const parts: Distribution[] = [
-    { kind: shape, mean: 0, halfWidth: tolerance },
-    { kind: "rectangular", mean: 0, halfWidth: division / 2 },
+    { kind: shape, mean: 0, halfWidth: fills * tolerance },
+    ...Array.from({ length: fills }, () => level),
     { kind: "rectangular", mean: 0, halfWidth: expansion },
   ];
   return sumInput(reading.name, "mL", volume, parts);

@@ -73,6 +73,19 @@ describe("instrument inputs", () => {
     expect(v.distribution).toEqual({ kind: "constant", mean: 5 });
   });
 
+  it("count each fill of a vessel that holds less than what is measured", () => {
+    const jug = { name: "V", toleranceMl: 50, divisionMl: 50, capacityMl: 1000 };
+    const u = (readingMl: number) =>
+      standardUncertainty(graduateInput({ ...jug, readingMl }).distribution);
+    const once = Math.hypot(50, 25) / Math.sqrt(3);
+    expect(u(1000)).toBeCloseTo(once, 9);
+    // Twice the same tolerance, and two levels read independently.
+    expect(u(1500)).toBeCloseTo(Math.hypot(100, 25, 25) / Math.sqrt(3), 9);
+    expect(u(1000.1)).toBeGreaterThan(once);
+    expect(() => graduateInput({ ...jug, readingMl: 1e6 })).toThrow("filled 1000 times");
+    expect(() => graduateInput({ ...jug, readingMl: 5, capacityMl: 0 })).toThrow("capacityMl is 0");
+  });
+
   it("refuse readings and tolerances that cannot be", () => {
     expect(() => balanceInput({ name: "m", massG: 0, divisionG: 0.1 })).toThrow("massG is 0");
     expect(() => balanceInput({ name: "m", massG: 1, divisionG: -0.1 })).toThrow("divisionG");
