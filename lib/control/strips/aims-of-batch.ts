@@ -28,6 +28,7 @@ export function aimsOfBatch(batch: StripBatch): Aims {
   requireObject(where, "batch", batch, "an object with id, process, reference, …");
   const at = `batch ${batch.id}`;
   requirePatches(where, `${at}.reference`, batch.reference);
+  requireObject(where, `${at}.correction`, batch.correction, "an object, {} for none");
   for (const [patch, correction] of Object.entries(batch.correction)) {
     if (batch.reference[patch] === undefined) {
       const advice = `write the reference reading of patch ${JSON.stringify(patch)} too, or drop its correction`;
@@ -36,7 +37,7 @@ export function aimsOfBatch(batch: StripBatch): Aims {
     for (const colour of stripColours) {
       const hint = "a correction is a small difference, not a density";
       const bounds = { min: -0.5, max: 0.5, unit: "density", hint };
-      requireNumber(where, `${at}.correction.${patch}.${colour}`, correction[colour], bounds);
+      requireNumber(where, `${at}.correction.${patch}.${colour}`, correction?.[colour], bounds);
     }
   }
   const patches: Record<string, Densities> = {};

@@ -1,11 +1,11 @@
-import { InputError } from "../../input/index.ts";
+import { InputError, requireObject } from "../../input/index.ts";
 import type { Aims, Colour } from "../strip.ts";
 import type { CrossoverDifference, StripPair } from "./crossover-result.ts";
 import { requirePatches, roundDensity } from "./density.ts";
 
 /** Lets pairs in if each has a strip of the old batch and one of the same new batch, whose id it returns. */
 export function requirePairs(where: string, oldAims: Aims, pairs: readonly StripPair[]): string {
-  const to = pairs[0]?.new.stripBatch;
+  const to = pairs[0]?.new?.stripBatch;
   if (to === undefined) {
     throw new InputError(where, "pairs", "empty", "run at least one strip of each batch together");
   }
@@ -14,12 +14,14 @@ export function requirePairs(where: string, oldAims: Aims, pairs: readonly Strip
     throw new InputError(where, "pairs[0].new.stripBatch", to, advice);
   }
   pairs.forEach((pair, i) => {
+    requireObject(where, `pairs[${i}]`, pair, "{ old, new }, two strips");
     for (const [side, batch] of [
       ["old", oldAims.stripBatch],
       ["new", to],
     ] as const) {
       const strip = pair[side];
       const at = `pairs[${i}].${side}`;
+      requireObject(where, at, strip, "a strip");
       if (strip.stripBatch !== batch) {
         const advice = `write a strip of batch ${JSON.stringify(batch)}`;
         throw new InputError(where, `${at}.stripBatch`, strip.stripBatch, advice);

@@ -7,7 +7,7 @@ import type {
   CrossoverOptions,
   StripPair,
 } from "./crossover-result.ts";
-import { eachColour } from "./density.ts";
+import { eachColour, requireAims } from "./density.ts";
 
 /**
  * Crosses over to a new batch of control strips: strips of both batches are run side by side, and
@@ -47,6 +47,7 @@ export function crossover(
   const where = "crossover";
   requireObject(where, "oldAims", oldAims, "an object with process, stripBatch, patches, …");
   requireEntries(where, "pairs", pairs, "a list, [ … ]");
+  requireAims(where, "oldAims", oldAims);
   const to = requirePairs(where, oldAims, pairs);
   const least = requireNumber(where, "minimumPairs", options.minimumPairs ?? 3, {
     min: 1,

@@ -1,7 +1,8 @@
 import { InputError, requireObject } from "../../input/index.ts";
 import type { ProcessSpecification } from "../process/process-specification.ts";
 import type { Aims, Colour, Strip } from "../strip.ts";
-import { requirePatches } from "./density.ts";
+import { requireAims, requirePatches } from "./density.ts";
+import { requireSpecification } from "./require-specification.ts";
 import { deviationRow, seriesKeys } from "./series-keys.ts";
 
 /** The deviation of one parameter in one colour on one strip. */
@@ -72,7 +73,9 @@ export function deviationsFromAim(
     const advice = `write the aims of the strip's batch ${JSON.stringify(strip.stripBatch)}`;
     throw new InputError(where, "aims.stripBatch", aims.stripBatch, advice);
   }
+  requireSpecification(where, specification);
   requirePatches(where, "strip.patches", strip.patches);
+  requireAims(where, "aims", aims);
   const keys = seriesKeys(specification);
   const values = new Float64Array(keys.length);
   deviationRow(where, keys, strip.patches, aims, values);

@@ -69,7 +69,9 @@ function one(where: string, patches: Patches, aims: Aims, patch: string, colour:
   }
   const reading = patches[patch]?.[colour];
   if (reading === undefined) return Number.NaN;
-  if (!(reading >= -0.1 && reading <= 6)) requireDensity(where, `${patch}.${colour}`, reading);
+  // A reading that is null would count as 0.
+  if (typeof reading !== "number" || !(reading >= -0.1 && reading <= 6))
+    requireDensity(where, `${patch}.${colour}`, reading);
   return reading - aim;
 }
 

@@ -1,7 +1,9 @@
-import { closestWord, InputError } from "../../input/index.ts";
-import type { Aims } from "../strip.ts";
+import { closestWord, InputError, requireEntries, requireObject } from "../../input/index.ts";
+import type { Aims, Strip } from "../strip.ts";
 import { aimsOfBatch } from "./aims-of-batch.ts";
+import { requireAims } from "./density.ts";
 import { requireLocalTime } from "./local-time.ts";
+import { requireSpecification } from "./require-specification.ts";
 import { deviationRow, type SeriesKey, seriesKeys } from "./series-keys.ts";
 import type { StripHistory } from "./strip-history.ts";
 
@@ -28,12 +30,13 @@ export interface StripTable {
 /** Lays the strips of a process out as columns of deviations, in one pass. */
 export function stripTable(where: string, history: StripHistory): StripTable {
   const { specification, asOf } = history;
+  requireSpecification(where, specification);
   if (asOf !== undefined) requireLocalTime(where, "asOf", asOf);
   if (!Array.isArray(history.strips)) {
     throw new InputError(where, "strips", history.strips, "write an array of strips");
   }
   const { rows, later } = rowsInTime(where, history);
-  const aims = aimsById(history);
+  const aims = aimsById(where, history);
   const indexOf = new Map<string, number>();
   const list = [...aims.values()];
   for (const [i, each] of list.entries()) indexOf.set(each.stripBatch, i);
@@ -90,6 +93,7 @@ function rowsInTime(
     const strip = strips[i];
     if (strip === undefined || strip.process !== specification.id) continue;
     const time = requireLocalTime(where, `strips[${i}].takenAt`, strip.takenAt);
+    if (typeof strip.patches !== "object" || strip.patches === null) noPatches(where, i, strip);
     // ISO 8601 local times sort as text.
     if (asOf !== undefined && time > asOf) {
       later++;
@@ -105,13 +109,23 @@ function rowsInTime(
   return { rows, later };
 }
 
-function aimsById(history: StripHistory): ReadonlyMap<string, Aims> {
+function noPatches(where: string, i: number, strip: Strip): never {
+  const advice = "write the readings of each patch, { ld: { red, green, blue }, … }";
+  throw new InputError(where, `strips[${i}].patches`, strip.patches, advice);
+}
+
+function aimsById(where: string, history: StripHistory): ReadonlyMap<string, Aims> {
   const process = history.specification.id;
   const aims = new Map<string, Aims>();
-  for (const batch of history.batches) {
+  requireEntries(where, "batches", history.batches, "a list of batches of strips");
+  for (const [i, batch] of history.batches.entries()) {
+    requireObject(where, `batches[${i}]`, batch, "a batch of strips");
     if (batch.process === process) aims.set(batch.id, aimsOfBatch(batch));
   }
-  for (const { aims: moved } of history.crossovers ?? []) {
+  const crossovers = history.crossovers ?? [];
+  requireEntries(where, "crossovers", crossovers, "a list of crossovers, or leave it out");
+  for (const [i, { aims: moved }] of crossovers.entries()) {
+    requireAims(where, `crossovers[${i}].aims`, moved);
     if (moved.process === process) aims.set(moved.stripBatch, moved);
   }
   return aims;
