@@ -14,7 +14,7 @@ export function bottleWarnings(
     ...bottleShortages(timed, session).map(shortageWarning),
     ...spent.map(
       (left) =>
-        `${left.bottle} reaches or passes its capacity tonight (${left.filmsBefore} films before, ${films.toFixed(1)} now): mix fresh before the last batch`,
+        `${left.bottle} reaches or passes its capacity (${left.filmsBefore} films before, ${Number(films.toFixed(1))} tonight): mix fresh before the last batch`,
     ),
   ];
 }

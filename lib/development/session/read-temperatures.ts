@@ -54,8 +54,8 @@ export function readTemperatures(
   return {
     developerC,
     roomC: requireSurroundings(where, "temperatures.roomC", room, HOTTEST_ROOM_C),
-    waterBathC:
-      water === undefined ? null : requireSurroundings(where, "temperatures.waterBathC", water),
+    // The tank nears it: hotter than the emulsion stands is no water bath for film.
+    waterBathC: water === undefined ? null : bath("waterBathC", water),
     fixerC,
     washC: bath("washC", given.washC ?? fixerC),
   };

@@ -108,6 +108,11 @@ describe("a session that cannot be", () => {
       { temperatures: { developerC: 11, roomC: 11 } },
       "temperatures.developerC is 11",
     ],
+    [
+      "a water bath hotter than the emulsion stands",
+      { temperatures: { developerC: 20, roomC: 20, waterBathC: 60 } },
+      "temperatures.waterBathC is 60",
+    ],
     ["a room in °F", { temperatures: { developerC: 20, roomC: 68 } }, "68 °F would be 20.0 °C"],
     [
       "a thermometer far off",
