@@ -1,4 +1,4 @@
-import { requireNumber, requireObject } from "../../input/index.ts";
+import { InputError, requireNumber, requireObject } from "../../input/index.ts";
 import { chemicalHazards } from "../chemistry/chemical-hazards.ts";
 import { chemicalInForm } from "../chemistry/find-chemical.ts";
 import { solutionHazards } from "../chemistry/solution-hazards.ts";
@@ -26,7 +26,7 @@ const ROUNDING_PERCENT = 2;
  * @param wanted.graduateDivisionMl step of the graduate, mL; 1 if left out
  * @param wanted.temperatureC of all parts, °C; 20 if left out
  * @returns a mixing sheet, not yet priced, with the label of what is poured and of what is made
- * @throws InputError as `acidToStrength`, and for a step of the graduate not above 0
+ * @throws InputError as `acidToStrength`, and for a step of the graduate not above 0 or too coarse
  *
  * @example
  * acidSheet({ title: "28 % acid", substance: "acetic acid", strongPercent: 99.5, targetPercent: 28, totalMl: 2000 }).steps.map((step) => step.amount) // => [1341, 555, 149]
@@ -53,6 +53,10 @@ export function acidSheet(wanted: {
   });
   const mix = acidToStrength({ ...rest, substance });
   const strong = weighToDivision(mix.strongMl, step);
+  if (strong.errorPercent > 100 + 1e-6) {
+    const advice = `${mix.strongMl.toPrecision(3)} mL of ${strongName} is less than half a step; write a finer graduate or a larger volume`;
+    throw new InputError("acidSheet", "graduateDivisionMl", step, advice);
+  }
   const firstMl = Math.round(0.9 * mix.weakMl);
   const error = strong.errorPercent;
   const rounded = Math.abs(error) < 0.05 ? "" : `; rounded ${signed(error)} %`;

@@ -3,6 +3,9 @@ import { cautionsFor } from "../cautions/cautions-for.ts";
 import type { MixingSheet, MixingStep } from "../mixing-sheet.ts";
 import { requireVolumeMl } from "./require-volume.ts";
 
+/** Rounding beyond this part of a volume is worth a warning. */
+const ROUNDING_PERCENT = 2;
+
 /** One part of a kit: its volume in a litre of working solution. */
 export interface KitPart {
   readonly what: string;
@@ -22,7 +25,8 @@ export interface KitPart {
  * @param kit.roundToMl what the parts are rounded to; default 0.1 mL
  * @param kit.substances what the parts contain, for the cautions
  * @returns a mixing sheet whose amounts sum to the final volume, not yet priced
- * @throws InputError if the parts and the starting water exceed the final volume
+ * @throws InputError if the parts and the starting water exceed the final volume, or a part would be
+ *   rounded to nothing
  *
  * @example
  * kitSheet({ title: "Reversal bath", parts: [{ what: "reversal concentrate", mlPerL: 25 }], volumeMl: 350 }).steps[1]?.amount // => 8.8
@@ -57,7 +61,11 @@ export function kitSheet(kit: {
   }
   const parts = kit.parts.map(({ what, mlPerL }) => {
     requireNumber(where, `mlPerL of ${what}`, mlPerL, { above: 0, max: 1000, unit: "mL" });
-    return { what, volumeMl: roundHalfUp((mlPerL * volume) / 1000, grain) };
+    const wantedMl = (mlPerL * volume) / 1000;
+    const volumeMl = roundHalfUp(wantedMl, grain);
+    if (volumeMl > 0) return { what, wantedMl, volumeMl };
+    const advice = `${tidy(wantedMl)} mL of ${what} would be rounded to nothing; write a finer step, or a larger volume`;
+    throw new InputError(where, "roundToMl", grain, advice);
   });
   const startMl = roundHalfUp(start * volume, grain);
   const restMl = volume - startMl - parts.reduce((sum, part) => sum + part.volumeMl, 0);
@@ -83,9 +91,18 @@ export function kitSheet(kit: {
     steps,
     cost: null,
     assumptions: ["volumes add; the last water goes to the mark"],
-    warnings: [],
+    warnings: parts.flatMap(({ what, wantedMl, volumeMl }) => {
+      const percent = 100 * (volumeMl / wantedMl - 1);
+      return Math.abs(percent) > ROUNDING_PERCENT
+        ? [`${what}: ${tidy(wantedMl)} mL rounded by ${percent.toFixed(0)} %; mix a larger volume`]
+        : [];
+    }),
     cautions: cautionsFor([...parts.map(({ what }) => what), ...(kit.substances ?? [])]),
   };
+}
+
+function tidy(value: number): string {
+  return String(Number(value.toPrecision(4)));
 }
 
 /** Half a grain goes up, and a product a hair below half in binary counts as half. */

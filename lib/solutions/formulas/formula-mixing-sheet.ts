@@ -1,4 +1,4 @@
-import { requireNumber, requireObject } from "../../input/index.ts";
+import { InputError, requireNumber, requireObject } from "../../input/index.ts";
 import type { MixingPriceList, MixingSheet, MixingStep } from "../mixing-sheet.ts";
 import { priceMixingSheet } from "../mixing-sheet-price.ts";
 import type { BathFormula } from "./bath-formula.ts";
@@ -35,8 +35,8 @@ const ML_PER_DRY_G = 0.2;
  * @param options.graduateDivisionMl step of the graduate, mL; 1 if left out
  * @param options.prices per g, kg, mL or L; names as for `chemicalInForm`, or as the steps are spelled
  * @returns a mixing sheet; `mixingSheetText` prints it
- * @throws InputError for a volume or step not above 0, an ingredient that cannot be resolved, or a
- *   bad price
+ * @throws InputError for a volume or step not above 0, an amount below half a step of its tool, an
+ *   ingredient that cannot be resolved, or a bad price
  *
  * @example
  * formulaMixingSheet(bathFormula("metol-sulfite-developer"), { volumeMl: 1000 }).steps[1].amount // => 7.5
@@ -55,9 +55,13 @@ export function formulaMixingSheet(
     above: 0,
     unit: "mL",
   });
-  const rounded = batch.ingredients.map((each) =>
-    weighToDivision(each.amount, each.unit === "g" ? balance : graduate),
-  );
+  const rounded = batch.ingredients.map(({ what, amount, unit }) => {
+    const [tool, step] = unit === "g" ? ["balance", balance] : ["graduate", graduate];
+    const measured = weighToDivision(amount, step);
+    if (measured.errorPercent <= 100 + 1e-6) return measured;
+    const advice = `less than half a step of this ${tool} (${step} ${unit}): write a finer one or a larger batch, or mix a stock of it and measure a part`;
+    throw new InputError(where, `amount of ${what}`, `${tidy(amount)} ${unit}`, advice);
+  });
   const lines = batch.ingredients.map((each, i) => ({
     what: each.what,
     amount: rounded[i]?.massG ?? each.amount,
@@ -111,6 +115,10 @@ export function formulaMixingSheet(
 function pinch(each: BatchIngredient, batch: FormulaBatch): string {
   const sulfite = batch.ingredients.find(({ chemical }) => /sulfite$/.test(chemical));
   return each.chemical === "metol" && sulfite ? "after a pinch of the weighed sulfite" : "";
+}
+
+function tidy(value: number): string {
+  return String(Number(value.toPrecision(3)));
 }
 
 function errorNote(errorPercent: number): string {

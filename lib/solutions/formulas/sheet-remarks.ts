@@ -9,6 +9,9 @@ import { solubilityCheck } from "./solubility-check.ts";
 /** Rounding beyond this part of an amount is worth a warning. */
 const ROUNDING_PERCENT = 2;
 
+/** Water for hydroxide and strong acid is no warmer, °C (common practice, no source). */
+const COLD_ENOUGH_C = 30;
+
 type Rounded = readonly {
   readonly errorPercent: number;
   readonly resolutionPercent: number;
@@ -19,6 +22,7 @@ export function sheetWarnings(batch: FormulaBatch, rounded: Rounded): readonly s
   return [
     ...roundingWarnings(batch, rounded),
     ...orderWarnings(batch),
+    ...hotWaterWarnings(batch),
     ...solubilityWarnings(batch),
   ];
 }
@@ -41,6 +45,18 @@ function orderWarnings(batch: FormulaBatch): readonly string[] {
   return checkMixingOrder(names).map(
     ({ before, after, why }) => `${before} should go in before ${after}: ${why}`,
   );
+}
+
+/** What heats its water by itself goes into cold water. */
+function hotWaterWarnings(batch: FormulaBatch): readonly string[] {
+  const { startingTemperatureC } = batch;
+  if (startingTemperatureC <= COLD_ENOUGH_C) return [];
+  return batch.ingredients
+    .filter(({ chemical }) => /hydroxide|sulfuric acid/.test(chemical))
+    .map(
+      ({ what }) =>
+        `${what} heats the water: let it cool from ${startingTemperatureC} °C to below ${COLD_ENOUGH_C} °C first`,
+    );
 }
 
 function solubilityWarnings(batch: FormulaBatch): readonly string[] {

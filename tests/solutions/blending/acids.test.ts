@@ -257,6 +257,8 @@ describe("acidSheet", () => {
   it("refuses what acidToStrength refuses, and a graduate without steps", () => {
     expect(() => acidSheet({ ...acetic28, targetPercent: 99.6 })).toThrow("targetPercent");
     expect(() => acidSheet({ ...acetic28, graduateDivisionMl: 0 })).toThrow("graduateDivisionMl");
+    const coarse = { ...acetic28, totalMl: 100, graduateDivisionMl: 100 };
+    expect(() => acidSheet(coarse)).toThrow("less than half a step");
   });
 });
 

@@ -65,6 +65,15 @@ describe("kitSheet", () => {
     expect(sheet.steps.map(({ amount }) => amount)).toEqual([210, 70, 70]);
     expect(sum(sheet)).toBe(350);
   });
+  it("loses no part by rounding: refuses, and warns where a part is far off", () => {
+    const kit = { title: "t", parts: [{ what: "A", mlPerL: 5 }] };
+    expect(() => kitSheet({ ...kit, volumeMl: 1 })).toThrow("0.005 mL of A would be rounded to");
+    expect(() => kitSheet({ ...kit, volumeMl: 1000, roundToMl: 50 })).toThrow("roundToMl is 50");
+    const coarse = kitSheet({ ...kit, volumeMl: 1000, roundToMl: 8 });
+    expect(coarse.steps[1]?.amount).toBe(8);
+    expect(coarse.warnings).toEqual(["A: 5 mL rounded by 60 %; mix a larger volume"]);
+    expect(kitSheet({ ...kit, volumeMl: 1000 }).warnings).toEqual([]);
+  });
   it("rounds a half up", () => {
     const [, part] = kitSheet({
       title: "t",

@@ -146,6 +146,30 @@ describe("formulaMixingSheet", () => {
     expect(sheet.warnings.join(" ")).toContain("small for this balance (up to 50 % off)");
   });
 
+  it("refuses an amount below half a step, which a tool cannot measure", () => {
+    const coarse = () => formulaMixingSheet(developer, { volumeMl: 1000, balanceDivisionG: 5 });
+    expect(coarse).toThrow(
+      'amount of metol, sulfate is "2 g"; less than half a step of this balance',
+    );
+    const acid = () =>
+      formulaMixingSheet(bathFormula("acetic-stop-bath"), {
+        volumeMl: 10,
+        graduateDivisionMl: 100,
+      });
+    expect(acid).toThrow("less than half a step of this graduate (100 mL)");
+  });
+
+  it("wants cold water for hydroxide", () => {
+    const lye = { chemical: "sodium hydroxide", gPerL: 5 };
+    const at = (startingTemperatureC: number) =>
+      formulaMixingSheet(
+        { ...developer, startingTemperatureC, ingredients: [...developer.ingredients, lye] },
+        { volumeMl: 1000 },
+      ).warnings.join();
+    expect(at(52)).toContain("sodium hydroxide heats the water: let it cool from 52 °C");
+    expect(at(25)).not.toContain("heats the water");
+  });
+
   it("puts a pinch of sulfite before the metol, without changing the sulfite", () => {
     const { steps } = formulaMixingSheet(developer, { volumeMl: 1000 });
     expect(steps[1]?.note).toContain("pinch of the weighed sulfite");
