@@ -1,5 +1,6 @@
-import { InputError } from "../input/index.ts";
+import { InputError, requireObject } from "../input/index.ts";
 import { requireAxisTitles, requirePlotlyAxisTitles } from "./axis-titles.ts";
+import { requireFiniteValues } from "./finite-values.ts";
 import { vegaLiteTheme, withPlotlyTheme } from "./theme.ts";
 
 /** A plain object as JSON has it: what a drawing specification is made of. */
@@ -38,7 +39,8 @@ const DISPLAY: unique symbol = Symbol.for("Jupyter.display") as never;
  * @param options.specification Vega-Lite v5 specification without title and description; every
  *   axis that is drawn has a title that names its unit in brackets or says "no unit"
  * @returns plain JSON-safe object; shows itself in a notebook
- * @throws InputError for a missing title or text alternative, or an axis without a unit
+ * @throws InputError for a missing title or text alternative, an axis without a unit, or a number
+ *   that is not finite
  *
  * @example
  * vegaLiteFigure({ title: "One point", description: "A point at 1 min.", specification: { data: { values: [{ t: 1 }] }, mark: "point", encoding: { x: { field: "t", type: "quantitative", title: "Time (min)" } } } }).kind // => "vega-lite"
@@ -57,6 +59,7 @@ export function vegaLiteFigure(options: {
     throw new InputError(where, "specification", options.specification, advice);
   }
   requireAxisTitles(where, options.specification);
+  requireFiniteValues(where, "specification", options.specification);
   const { config, ...rest } = options.specification;
   const specification: JsonObject = {
     $schema: "https://vega.github.io/schema/vega-lite/v5.json",
@@ -99,6 +102,7 @@ export function plotlyFigure(options: {
     throw new InputError(where, "data", options.data, "write at least one Plotly trace");
   }
   requirePlotlyAxisTitles(where, options.data, options.layout);
+  requireFiniteValues(where, "data", options.data);
   const layout = withPlotlyTheme(title, options.layout);
   const figure: PlotlyFigure = { kind: "plotly", title, description, data: options.data, layout };
   return displayedAs(figure, {
@@ -119,7 +123,7 @@ export function plotlyFigure(options: {
  * JSON.stringify(displayedAs({ litres: 2 }, { "text/plain": "2 L" })) // => "{\"litres\":2}"
  */
 export function displayedAs<T extends object>(value: T, bundle: DisplayBundle): T {
-  return Object.defineProperty(value, DISPLAY, { value: () => bundle, enumerable: false });
+  return Object.defineProperty(value, DISPLAY, { value: () => bundle, configurable: true });
 }
 
 const LONGEST_TITLE_LINE = 56;
@@ -144,7 +148,7 @@ function requireTexts(
   where: string,
   texts: { readonly title: unknown; readonly description: unknown },
 ): { readonly title: string; readonly description: string } {
-  const { title, description } = texts;
+  const { title, description } = requireObject(where, "options", texts);
   if (typeof title !== "string" || title.trim() === "") {
     throw new InputError(where, "title", title, "write in words what the figure shows");
   }

@@ -1,5 +1,6 @@
 import { InputError, requireEntries, requireObject } from "../input/index.ts";
 import { displayedAs } from "./figure.ts";
+import { requireFiniteValues } from "./finite-values.ts";
 import { escapeHtml, tableHtml, tableText } from "./table-markup.ts";
 
 /** One column of a table. */
@@ -61,6 +62,7 @@ export function table<Row extends object>(rows: readonly Row[], options: TableOp
   if (!Array.isArray(columns) || columns.length === 0) {
     throw new InputError("table", "columns", columns, "write at least one column");
   }
+  requireFiniteValues("table", "rows", rows);
   const known = new Set(rows.flatMap((row) => Object.keys(row)));
   for (const { field } of columns) {
     if (rows.length === 0 || known.has(field)) continue;

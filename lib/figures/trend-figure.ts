@@ -1,5 +1,5 @@
 import { predictedAt, type TrendOutlook } from "../control/index.ts";
-import { InputError, requireObject } from "../input/index.ts";
+import { InputError, requireNumber, requireObject } from "../input/index.ts";
 import { keyView } from "./chart-key.ts";
 import { chartTime, dayText, signed, timeAxis, timeChannel } from "./chart-time.ts";
 import { type VegaLiteFigure, vegaLiteFigure } from "./figure.ts";
@@ -51,6 +51,9 @@ export function trendFigure(
   if (first === undefined || last === undefined || times.length !== values.length) {
     throw new InputError(where, "times", times.length, `write ${values.length} times, at least 1`);
   }
+  times.forEach((time, i) => {
+    requireNumber(where, `series.times[${i}]`, time, { min: -40_000, max: 40_000, unit: "days" });
+  });
   const origin = chartTime(where, "from", series.from);
   const at = (days: number) => origin + days * DAY_MS;
   const drawn = outlook.crossings.flatMap((each) => {
