@@ -1,5 +1,6 @@
 import { cautionsFor } from "../cautions/cautions-for.ts";
 import { chemicalHazards } from "../chemistry/chemical-hazards.ts";
+import { chemicalInForm } from "../chemistry/find-chemical.ts";
 import { NO_CLASS } from "../chemistry/solution-hazards.ts";
 import { bathHazards, hazardSentence } from "./bath-hazards.ts";
 import { checkMixingOrder } from "./mixing-order.ts";
@@ -73,9 +74,11 @@ export function sheetCautions(batch: FormulaBatch): readonly string[] {
   const names = batch.ingredients.map(({ what }) => what);
   const labels = batch.ingredients.flatMap((each) => {
     const known = hazardsOf(each);
-    if (!known || known.statements.length === 0) return [];
-    const statements = known.statements.map(({ code, text }) => `${text} (${code})`).join(". ");
-    return [`${known.name}: ${known.signalWord}. ${statements}.`];
+    if (!known) return [];
+    const statements = known.statements.map(({ code, text }) => `${text} (${code}).`);
+    const word = known.signalWord === "none" ? [] : [`${known.signalWord}.`];
+    const label = [...word, ...statements, ...known.notes].join(" ");
+    return label === "" ? [] : [`${known.name}: ${label}`];
   });
   return [...cautionsFor(names), ...labels, ...finishedBath(batch)];
 }
@@ -92,7 +95,9 @@ function finishedBath(batch: FormulaBatch): readonly string[] {
 
 function hazardsOf({ chemical, form }: BatchIngredient) {
   try {
-    return chemicalHazards(chemical, form);
+    const found = chemicalInForm(chemical, form);
+    const { note } = found.form.hazards ?? found.chemical.hazards;
+    return { ...chemicalHazards(chemical, form), notes: note === undefined ? [] : [note] };
   } catch {
     return undefined; // a chemical of the user's own: cautionsFor still reads its name
   }

@@ -159,6 +159,16 @@ describe("formulaMixingSheet", () => {
     expect(acid).toThrow("less than half a step of this graduate (100 mL)");
   });
 
+  it("says what acid sets free from a chemical without a class of its own", () => {
+    const of = (id: string) =>
+      formulaMixingSheet(bathFormula(id), { volumeMl: 1000 }).cautions.join("\n");
+    expect(of("ferricyanide-bleach")).toContain(
+      "potassium ferricyanide: Contact with acids liberates very toxic gas.",
+    );
+    expect(of("sulfite-wash-aid")).toContain("liberates sulfur dioxide");
+    expect(of("acetic-stop-bath")).not.toContain("liberates");
+  });
+
   it("wants cold water for hydroxide", () => {
     const lye = { chemical: "sodium hydroxide", gPerL: 5 };
     const at = (startingTemperatureC: number) =>
