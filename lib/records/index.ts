@@ -37,7 +37,7 @@ export { readingsOfPump } from "./readings-of-pump.ts";
 export { parseRemakesLog, type RemakesLogOptions } from "./remakes-log.ts";
 export { LogError, requireCleanLog } from "./require-clean-log.ts";
 export { parseStripBatchRegister, type StripBatchRegisterOptions } from "./strip-batch-register.ts";
-export { parseStripLog, type StripLogOptions } from "./strip-log.ts";
+export { parseStripLog, type RegisteredBatch, type StripLogOptions } from "./strip-log.ts";
 export {
   type LoggedBath,
   parseTemperatureLog,

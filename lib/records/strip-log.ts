@@ -1,4 +1,4 @@
-import type { Strip } from "../control/strip.ts";
+import type { Patches, Strip } from "../control/strip.ts";
 import { requireObject } from "../input/index.ts";
 import type { LogOptions, ParsedLog } from "./log-problem.ts";
 import type { LogShape } from "./log-shape.ts";
@@ -7,15 +7,25 @@ import { readLog } from "./read-log.ts";
 import { stripReader } from "./strip-reader.ts";
 import { momentColumns } from "./time-cell.ts";
 
+/** A batch of strips as the reader of a log has to know it; a `StripBatch` is one. */
+export interface RegisteredBatch {
+  readonly id: string;
+  readonly process: string;
+  readonly reference?: Patches;
+}
+
 /** What the reader of a control-strip log may be told. */
 export interface StripLogOptions extends LogOptions {
-  /** The registered batches of strips; a strip of another batch, or of another process, is reported. */
-  readonly batches?: readonly { readonly id: string; readonly process: string }[];
+  /**
+   * The registered batches of strips; a strip of another batch, or of another process, is reported. A
+   * patch that its batch has no reference reading of may be left empty.
+   */
+  readonly batches?: readonly RegisteredBatch[];
   /** Ids of the processes; by default those of the batches, else colour-negative and colour-paper. */
   readonly processes?: readonly string[];
   /**
    * Patches that every strip of a process must have: `{ "colour-negative": ["dMin", "ld", "hd"] }`.
-   * A process that is not named needs all patches of the header.
+   * A process that is not named needs all patches of the header that its batch has a reference of.
    */
   readonly patches?: Readonly<Record<string, readonly string[]>>;
 }

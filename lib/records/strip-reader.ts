@@ -1,8 +1,9 @@
 import type { Strip } from "../control/strip.ts";
-import { type Column, type Columns, reportMissing } from "./columns.ts";
+import type { Column, Columns } from "./columns.ts";
 import { DENSITY } from "./density-kind.ts";
 import type { ReadContext, RowReader } from "./log-shape.ts";
-import { patchColumns, wantedPatches } from "./patch-columns.ts";
+import { wantedPatches } from "./patch-columns.ts";
+import { batchNeed, patchNeed } from "./patch-need.ts";
 import { patchReader } from "./patch-reader.ts";
 import { processKind } from "./process-kind.ts";
 import { type Report, refuse } from "./report.ts";
@@ -33,14 +34,14 @@ export function stripReader(
       patchNeed(needed, wanted, columns, report),
     ]),
   );
-  const everything = { isThere: () => true, mayBeEmpty: () => false };
+  const byBatch = batchNeed(batches);
 
   return (cells) => {
     const takenAt = takenAtOf(cells);
     const process = processOf(cells);
     const stripBatch = batchOf(cells);
     const operator = operatorOf(cells);
-    const { isThere, mayBeEmpty } = needs.get(process) ?? everything;
+    const { isThere, mayBeEmpty } = needs.get(process) ?? byBatch(stripBatch, process);
     const patches = isThere() ? patchesOf(cells, mayBeEmpty) : undefined;
     const good = process === "" || stripBatch === "" || belongs(stripBatch, process);
     if (takenAt === "" || process === "" || stripBatch === "" || operator === "") return undefined;
@@ -48,28 +49,6 @@ export function stripReader(
     const source = { file: report.file, line: report.line };
     return { takenAt, process, stripBatch, operator, patches, source };
   };
-}
-
-/**
- * What one process asks of the patches. If the header lacks one of them, that is reported once,
- * when the first strip of the process is met, and the strips of the process cannot be used.
- */
-function patchNeed(
-  needed: readonly string[],
-  wanted: readonly string[],
-  columns: Columns,
-  report: Report,
-) {
-  const must = new Set(needed);
-  const absent = needed.filter((patch) => !wanted.includes(patch)).flatMap(patchColumns);
-  const headerLine = report.line;
-  let told = false;
-  const isThere = (): boolean => {
-    if (!told && absent.length > 0) reportMissing(absent, headerLine, columns, report);
-    told = true;
-    return absent.length === 0;
-  };
-  return { isThere, mayBeEmpty: (patch: string) => !must.has(patch) };
 }
 
 function batchKind(batches: StripLogOptions["batches"]) {

@@ -153,6 +153,24 @@ describe("the patches of a strip log", () => {
     expect(read(`${start},0.4,0.8,1.1,,,`).problems).toHaveLength(3);
   });
 
+  it("may be left empty where the strip's batch has no reference reading of them", () => {
+    const grey = { red: 0.8, green: 0.8, blue: 0.8 };
+    const film = { id: "N-42", process: "colour-negative", reference: { ld: grey, dMax: grey } };
+    const batches = [film, { id: "P-18", process: "colour-paper", reference: { ld: grey } }];
+    const header = `${base},ld_r,ld_g,ld_b,dmax_r,dmax_g,dmax_b`;
+    const paper = "2026-08-14T07:20,colour-paper,P-18,MB,0.8,0.8,0.8";
+    const read = (row: string, known: Parameters<typeof parseStripLog>[1]["batches"] = batches) =>
+      parseStripLog(`${header}\n${row}\n`, { file: strips, batches: known });
+    expect(read(`${paper},,,`).rows[0]?.patches).toEqual({ ld: grey });
+    expect(read(`${paper},2.4,2.4,2.4`).rows[0]?.patches.dMax?.red).toBe(2.4);
+    expect(read(`${paper},2.4,,`).problems).toHaveLength(2);
+    expect(read("2026-08-14T07:10,colour-negative,N-42,MB,0.4,0.8,1.1,,,").problems).toHaveLength(
+      3,
+    );
+    const bare = batches.map(({ id, process }) => ({ id, process }));
+    expect(read(`${paper},,,`, bare).problems).toHaveLength(3);
+  });
+
   it("are not taken from a header with none: the usual three are asked for", () => {
     const { problems } = parseStripLog(`${base}\n${start}\n`, { file: strips });
     expect(problems.map((each) => each.column)).toEqual(
