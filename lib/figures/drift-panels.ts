@@ -66,7 +66,7 @@ export function temperaturePanel(
         data: { values: mean },
         mark: {
           type: "text",
-          text: `acts like a constant ${plan.dose.effectiveTemperatureC.toFixed(1)} °C`,
+          text: `acts like ${plan.dose.effectiveTemperatureC.toFixed(1)} °C`,
           align: "left",
           dx: 4,
           ...(plan.dose.startTemperatureC > plan.dose.effectiveTemperatureC

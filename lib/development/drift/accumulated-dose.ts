@@ -12,6 +12,9 @@ export interface AccumulatedDose {
   readonly method: "closed form" | "adaptive quadrature";
 }
 
+/** A sum of terms that is smaller than they are by more than this has lost three digits. */
+const MOST_CANCELLED = 1000;
+
 /** ∫ r(T(t)) dt between two times: in closed form where there is one, else by quadrature. */
 export function accumulatedDose(
   model: RateModel,
@@ -29,8 +32,8 @@ export function accumulatedDose(
     const end = edges[i + 1] ?? start;
     const exact = closed ? closedForm(model, course, start, end) : undefined;
     if (exact !== undefined) {
-      doseMin += exact;
-      errorBoundMin += 8 * Number.EPSILON * Math.abs(exact);
+      doseMin += exact.value;
+      errorBoundMin += exact.errorBound;
       continue;
     }
     method = "adaptive quadrature";
@@ -81,13 +84,26 @@ function isNewton(course: TemperatureCourse): course is NewtonCooling {
   return course.kind === "newton-cooling" && "ratePerMin" in course;
 }
 
+/** A value of a closed form with what rounding may have done to it. */
+interface Exact {
+  readonly value: number;
+  readonly errorBound: number;
+}
+
+/** Rounding of a handful of operations on numbers of a size. */
+function rounded(value: number, size = Math.abs(value)): Exact {
+  return { value, errorBound: 8 * Number.EPSILON * size };
+}
+
 function closedForm(
   model: RateModel,
   course: TemperatureCourse,
   from: number,
   to: number,
-): number | undefined {
-  if (course.kind === "constant") return model.relativeRate(course.temperatureAt(0)) * (to - from);
+): Exact | undefined {
+  if (course.kind === "constant") {
+    return rounded(model.relativeRate(course.temperatureAt(0)) * (to - from));
+  }
   if (course.kind === "logged") return straightDose(model, course, from, to);
   if (!isNewton(course) || !isFactorModel(model)) return undefined;
   return newtonDose(model, course, from, to);
@@ -97,20 +113,22 @@ function closedForm(
 function straightDose(model: RateModel, course: TemperatureCourse, from: number, to: number) {
   const rate = model.relativeRate(course.temperatureAt(from));
   const u = Math.log(model.relativeRate(course.temperatureAt(to)) / rate);
-  return rate * (to - from) * (u === 0 ? 1 : Math.expm1(u) / u);
+  return rounded(rate * (to - from) * (u === 0 ? 1 : Math.expm1(u) / u));
 }
 
 /**
  * With a = ln Q/10 the rate is r(T_s)·exp(x(t)), x(t) = a·(T0 − T_s)·e^(−kt), whose integral is
  * r(T_s)·[ (t2 − t1) + Σ (x1^n − x2^n)/(k·n·n!) ]: the exponential integral as its series, in which
- * the logarithm cancels, so that nothing blows up when the bath has reached its surroundings.
+ * the logarithm cancels, so that nothing blows up when the bath has reached its surroundings. For a
+ * bath that warms far the terms alternate and take digits with them; where that shows, there is no
+ * answer here, and quadrature gives it.
  */
 function newtonDose(
   model: FactorPerTenDegreesModel,
   course: NewtonCooling,
   from: number,
   to: number,
-): number {
+): Exact | undefined {
   const a = Math.log(model.factorPerTenDegrees) / 10;
   const { surroundingsC, ratePerMin: k } = course;
   // Not through relativeRate: the surroundings may lie out of the model's reach.
@@ -121,11 +139,14 @@ function newtonDose(
   const x = a * (course.startTemperatureC - surroundingsC) * Math.exp(-k * from);
   let power = 1;
   let sum = decay;
+  let size = decay;
   for (let n = 1; n <= 200; n++) {
     power *= x / n;
     const term = (power / n) * -Math.expm1(-n * decay);
     sum += term;
+    size += Math.abs(term);
     if (Math.abs(term) < 1e-17 * Math.abs(sum)) break;
   }
-  return (around * sum) / k;
+  if (size > MOST_CANCELLED * sum) return undefined;
+  return rounded((around * sum) / k, (around * size) / k);
 }

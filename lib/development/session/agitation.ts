@@ -16,6 +16,9 @@ export interface AgitationScheme {
   readonly howObtained: string;
 }
 
+/** A day; a longer step is a slip of the pen. */
+const LONGEST_STEP_S = 86_400;
+
 /** One bout of agitation, seconds after the tank was full. */
 export interface AgitationMark {
   readonly fromS: number;
@@ -61,7 +64,7 @@ export function requireAgitation(
  * tank is being poured out.
  *
  * @param scheme name of one of `agitationSchemes`, or a scheme of one's own
- * @param timeS length of the step from tank full to tank empty, s, greater than 0
+ * @param timeS length of the step from tank full to tank empty, s, greater than 0, at most a day
  * @param pourOutS seconds at the end that go into pouring out, 0 up to `timeS`, default 10
  * @returns bouts in order, seconds after the tank was full; none overlaps the next
  * @throws InputError for an unknown scheme or times out of range
@@ -78,7 +81,7 @@ export function agitationMarks(
 ): readonly AgitationMark[] {
   const where = "agitationMarks";
   const { initialS, everyS, forS } = requireAgitation(where, "scheme", scheme);
-  requireNumber(where, "timeS", timeS, { above: 0, unit: "s" });
+  requireNumber(where, "timeS", timeS, { above: 0, max: LONGEST_STEP_S, unit: "s" });
   requireNumber(where, "pourOutS", pourOutS, { min: 0, max: timeS, unit: "s" });
   const end = timeS - pourOutS;
   if (initialS === null) return end > 0 ? [{ fromS: 0, toS: end }] : [];

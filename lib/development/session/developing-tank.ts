@@ -78,7 +78,8 @@ export function developingTank(tank: string | DevelopingTank): DevelopingTank {
   return tank;
 }
 
-function requireSpiral(where: string, at: string, spiral: TankSpiral): void {
+/** Lets a spiral in. */
+export function requireSpiral(where: string, at: string, spiral: TankSpiral): void {
   if (typeof spiral?.name !== "string" || spiral.name.trim() === "") {
     throw new InputError(where, `${at}.name`, spiral?.name, 'write a name such as "35 mm spiral"');
   }

@@ -1,5 +1,5 @@
 import { InputError, requireEntries, requireNumber, requireObject } from "../../input/index.ts";
-import type { DevelopingTank, TankSpiral } from "./developing-tank.ts";
+import { type DevelopingTank, requireSpiral, type TankSpiral } from "./developing-tank.ts";
 import { allPatterns, exactPacking, firstFit, packed, sum } from "./packing-search.ts";
 
 /** Films that take the same place in a tank. */
@@ -27,6 +27,9 @@ export interface PackedBatches {
   readonly proven: boolean;
 }
 
+/** More at a time is a slip of the pen. */
+const MOST_FILMS = 10_000;
+
 /** Films left times tank loads that the exact search may look at. */
 const MOST_TRIALS = 1_000_000;
 
@@ -38,7 +41,7 @@ const MOST_TRIALS = 1_000_000;
  * spirals fit the column and its volume (the larger of what covers the spirals and what the films
  * must have) fits the tank.
  *
- * @param kinds films that take the same place, each with a count of 0 or more
+ * @param kinds films that take the same place, each with a count from 0 to 10,000
  * @param tank the tank
  * @returns batches, full ones first; `proven` is false only beyond about a million trials
  * @throws InputError if one film alone does not fit
@@ -52,9 +55,16 @@ export function packBatches(kinds: readonly PackingKind[], tank: DevelopingTank)
   const where = "packBatches";
   requireEntries(where, "kinds", kinds, "a list, [ … ]");
   requireObject(where, "tank", tank, "an object with id, columnHeightMm, fullMl, …");
+  requireNumber(where, "tank.columnHeightMm", tank.columnHeightMm, { above: 0, unit: "mm" });
+  requireNumber(where, "tank.fullMl", tank.fullMl, { above: 0, unit: "mL" });
   kinds.forEach((kind, i) => {
-    requireNumber(where, `kinds[${i}].films`, kind.films, { min: 0, whole: true });
+    requireNumber(where, `kinds[${i}].films`, kind.films, {
+      min: 0,
+      max: MOST_FILMS,
+      whole: true,
+    });
     requireNumber(where, `kinds[${i}].leastMl`, kind.leastMl, { min: 0, unit: "mL" });
+    requireSpiral(where, `kinds[${i}].spiral`, kind.spiral);
     requireOneFits(where, kind, tank);
   });
   const counts = kinds.map((kind) => kind.films);

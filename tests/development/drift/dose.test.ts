@@ -241,3 +241,30 @@ describe("developUntil", () => {
     expect(() => developUntil({ model: twice, targetMin: 2.5, course: hot })).toThrow("not even");
   });
 });
+
+describe("the stated error of a dose", () => {
+  it("holds for a bath that warms so far that the terms of its series cancel", () => {
+    const range = { minC: 0, maxC: 45 };
+    for (const factorPerTenDegrees of [2, 3, 6]) {
+      const model = factorPerTenDegreesModel({ factorPerTenDegrees, range, refuseBeyondC: 20 });
+      for (const [startTemperatureC, surroundingsC] of [
+        [0, 45],
+        [10, 38],
+        [45, 0],
+      ] as const) {
+        for (const ratePerMin of [1e-3, 0.02, 0.5]) {
+          const course = newtonCooling({ startTemperatureC, surroundingsC, ratePerMin });
+          const dose = doseUnderCourse({ model, course, durationMin: 60 });
+          const rate = (t: number) => model.relativeRate(course.temperatureAt(t));
+          const summed = integrate(rate, 0, 60, { relativeTolerance: 1e-14 });
+          // Both sums round in their last digits.
+          const rounding = 8 * Number.EPSILON * summed.value;
+          expect(Math.abs(dose.doseMin - summed.value)).toBeLessThanOrEqual(
+            dose.errorBoundMin + summed.errorBound + rounding,
+          );
+          expect(dose.errorBoundMin / dose.doseMin).toBeLessThan(1e-9);
+        }
+      }
+    }
+  });
+});
