@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { InputError } from "wetside/input";
 import {
+  acidSheet,
   acidToStrength,
   bathCapacity,
   blendByMass,
@@ -17,6 +18,7 @@ import {
   mostFromStock,
   redilute,
   solutionDensity,
+  solutionHazards,
   stockForecast,
 } from "wetside/solutions";
 import fc from "./fast-check.ts";
@@ -237,6 +239,19 @@ describe("any finite numbers", () => {
       blendByMass({ substance: "acetic acid", portions: [{ massPercent, volumeMl }] }),
     (a, b, c) =>
       acidToStrength({ substance: "acetic acid", strongPercent: a, targetPercent: b, totalMl: c }),
+    (a, b, totalMl) =>
+      acidSheet({
+        title: "t",
+        substance: "sulfuric acid",
+        strongPercent: a,
+        targetPercent: b,
+        totalMl,
+      }),
+    (massPercent, b) =>
+      solutionHazards([
+        { chemical: "acetic acid", massPercent },
+        { chemical: "hydroquinone", massPercent: b },
+      ]),
     (a, b) => diluteWithGraduates({ ratio: `1+${Math.abs(b)}`, totalMl: a, vessels: ["jug-1000"] }),
     (a, b) => kitSheet({ title: "t", parts: [{ what: "A", mlPerL: b }], volumeMl: a }),
     (tankMl, a, b) =>

@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
 import {
   bathFormulas,
+  bathHazards,
   checkMixingOrder,
   chemicals,
   formulaMixingSheet,
@@ -23,6 +24,9 @@ const pairs = chemicals.flatMap((a) =>
       ),
     ),
 );
+
+const [one] = bathFormulas;
+if (one === undefined) throw new Error("no formula");
 
 describe("laws of formulas", () => {
   it("putting one chemical for another and back gives the amount back", () => {
@@ -76,6 +80,30 @@ describe("laws of formulas", () => {
         const ordered = inMixingOrder(names);
         expect([...ordered].sort()).toEqual([...names].sort());
         expect(checkMixingOrder(ordered)).toEqual([]);
+      }),
+    );
+  });
+
+  it("a bath of several chemicals is never milder than the same one thinned", () => {
+    const rank = { none: 0, warning: 1, danger: 2 };
+    const solids = named.filter((name) => !name.includes("%"));
+    const mixed = fc.uniqueArray(fc.constantFrom(...solids), { minLength: 1, maxLength: 5 });
+    const grams = fc.double({ min: 0.1, max: 150, noNaN: true });
+    fc.assert(
+      fc.property(mixed, grams, fc.double({ min: 0, max: 1, noNaN: true }), (names, g, share) => {
+        const bath = (gPerL: number) =>
+          bathHazards(
+            scaleFormula(
+              {
+                ...one,
+                ingredients: names.map((chemical) => ({ chemical, gPerL: Math.max(1e-3, gPerL) })),
+              },
+              1000,
+            ),
+          );
+        const [full, thin] = [bath(g), bath(share * g)];
+        expect(rank[thin.signalWord]).toBeLessThanOrEqual(rank[full.signalWord]);
+        if (full.statements.length === 0) expect(thin.statements).toEqual([]);
       }),
     );
   });
