@@ -1,4 +1,4 @@
-import { closestWord } from "../../input/index.ts";
+import { closestWord, InputError } from "../../input/index.ts";
 
 /** A JSON object, not yet known. */
 export type Fields = Readonly<Record<string, unknown>>;
@@ -31,4 +31,16 @@ export function isText(value: unknown): value is string {
 /** A value as it is shown in a message. */
 export function shown(value: unknown): string {
   return value === undefined ? "missing" : (JSON.stringify(value) ?? String(value)).slice(0, 60);
+}
+
+/** What the text of a JSON file holds; anything but text is taken as it is. */
+export function parsedJson(where: string, json: unknown): unknown {
+  if (typeof json !== "string") return json;
+  try {
+    return JSON.parse(json);
+  } catch (cause) {
+    const why = cause instanceof Error ? cause.message : String(cause);
+    const advice = `write a JSON object (the text is not JSON: ${why})`;
+    throw new InputError(where, "json", json.slice(0, 40), advice);
+  }
 }

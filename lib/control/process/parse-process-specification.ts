@@ -1,5 +1,6 @@
 import { InputError } from "../../input/index.ts";
 import { specificationProblems } from "./check-specification.ts";
+import { parsedJson } from "./json-words.ts";
 import type { ProcessLimits } from "./process-limits.ts";
 import type { ParameterSpecification, ProcessSpecification } from "./process-specification.ts";
 
@@ -22,7 +23,7 @@ import type { ParameterSpecification, ProcessSpecification } from "./process-spe
  */
 export function parseProcessSpecification(json: unknown): ProcessSpecification {
   const where = "parseProcessSpecification";
-  const value = typeof json === "string" ? parsed(where, json) : json;
+  const value = parsedJson(where, json);
   const problems = specificationProblems(value);
   if (problems.length > 0) {
     const name = nameOf(value);
@@ -41,21 +42,6 @@ function withWholeLimits(parameter: ParameterSpecification): ParameterSpecificat
     adjustment: adjustment ?? null,
   };
   return { ...parameter, limits };
-}
-
-function parsed(where: string, text: string): unknown {
-  try {
-    return JSON.parse(text);
-  } catch (cause) {
-    const why = cause instanceof Error ? cause.message : String(cause);
-    const start = text.slice(0, 40);
-    throw new InputError(
-      where,
-      "json",
-      start,
-      `write a JSON object (the text is not JSON: ${why})`,
-    );
-  }
 }
 
 function nameOf(value: unknown): unknown {

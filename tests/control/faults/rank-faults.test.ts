@@ -185,6 +185,8 @@ describe("faultById and parseFaultTable", () => {
       /does not go the published way.*over-active.*sum to 1.*stands twice/s,
     );
     expect(() => parseFaultTable(null)).toThrow(/write an object/);
+    expect(parseFaultTable(JSON.stringify(colourNegativeFaults))).toEqual(colourNegativeFaults);
+    expect(() => parseFaultTable("{ process")).toThrow(/not JSON/);
   });
 });
 
