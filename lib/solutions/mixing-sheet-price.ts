@@ -1,4 +1,10 @@
-import { InputError, requireNumber, requireObject, requireOneOf } from "../input/index.ts";
+import {
+  InputError,
+  requireEntries,
+  requireNumber,
+  requireObject,
+  requireOneOf,
+} from "../input/index.ts";
 import { chemicalInForm } from "./chemistry/find-chemical.ts";
 import type { MixingPrice, MixingPriceList, MixingSheet, MixingUnit } from "./mixing-sheet.ts";
 
@@ -30,6 +36,8 @@ const SIZES: Readonly<Record<MixingUnit, { readonly base: "mL" | "g"; readonly s
 export function priceMixingSheet(sheet: MixingSheet, list: MixingPriceList): MixingSheet {
   requireObject("priceMixingSheet", "sheet", sheet, "an object with title, volumeMl, steps, …");
   requireObject("priceMixingSheet", "list", list, "an object with currency and prices");
+  requireNumber("priceMixingSheet", "sheet.volumeMl", sheet.volumeMl, { above: 0, unit: "mL" });
+  requireEntries("priceMixingSheet", "sheet.steps", sheet.steps, "the steps of a mixing sheet");
   const prices = pricesByName(list);
   const lines: { what: string; cost: number }[] = [];
   const unpriced: string[] = [];
@@ -45,6 +53,7 @@ export function priceMixingSheet(sheet: MixingSheet, list: MixingPriceList): Mix
       const advice = `write it per ${have.base === "mL" ? "mL or L" : "g or kg"}, as ${step.what} is measured`;
       throw new InputError("priceMixingSheet", `unit of ${price.what}`, price.unit, advice);
     }
+    requireNumber("priceMixingSheet", `amount of ${step.what}`, step.amount, { min: 0 });
     const bought = price.amount * buy.size;
     lines.push({ what: step.what, cost: ((step.amount * have.size) / bought) * price.price });
   }

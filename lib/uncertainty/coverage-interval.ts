@@ -37,6 +37,13 @@ export function coverageIntervals(
     const advice = `give at least ${Math.ceil(1 / Math.min(p, 1 - p)) + 1} values for this probability`;
     throw new InputError(where, "sorted", `${count} values`, advice);
   }
+  for (let i = 0; i < count; i++) {
+    const previous = sorted[i - 1];
+    const bounds = previous === undefined ? {} : { min: previous, hint: "sort the values first" };
+    const value = sorted[i];
+    if (!(Number.isFinite(value) && (previous === undefined || Number(value) >= previous)))
+      requireNumber(where, `sorted[${i}]`, value, bounds);
+  }
   const y = (rank: number) => sorted[rank - 1] ?? 0;
   const middle = Math.max(1, Math.floor((count - q + 1) / 2));
   let best = 1;

@@ -1,6 +1,9 @@
 import { InputError, requireNumber } from "../input/index.ts";
 import type { InputQuantity } from "./distribution.ts";
 
+/** A square of more would be too large for a number. */
+const LARGEST = 1e150;
+
 /** What repeated readings of one quantity say. */
 export interface TypeAEvaluation {
   readonly mean: number;
@@ -32,7 +35,7 @@ export function typeAEvaluation(readings: readonly number[]): TypeAEvaluation {
     throw new InputError(where, "readings", readings, "write at least two readings");
   }
   readings.forEach((reading, i) => {
-    requireNumber(where, `readings[${i}]`, reading);
+    requireNumber(where, `readings[${i}]`, reading, { min: -LARGEST, max: LARGEST });
   });
   const count = readings.length;
   const first = readings[0] ?? 0;

@@ -1,3 +1,4 @@
+import { requireNumber } from "../input/index.ts";
 import type { MonteCarloResult } from "./monte-carlo-result.ts";
 import { numericalTolerance } from "./numerical-tolerance.ts";
 import type { UncertaintyBudget } from "./uncertainty-budget.ts";
@@ -23,7 +24,7 @@ export interface PropagationValidation {
  * @param drawn from `monteCarloUncertainty`, at the same coverage probability
  * @param significantDigits of u_c that mean something, 1 or 2 as a rule
  * @returns whether both ends agree to δ, and by how much they differ
- * @throws InputError if the digits are not a whole number
+ * @throws InputError if the digits are not a whole number, or an end of an interval is no number
  *
  * @example
  * validatePropagation({ interval: [1, 3], combinedStandardUncertainty: 0.5 }, { symmetricInterval: [1.01, 2.98] }, 1).validated // => true
@@ -35,7 +36,17 @@ export function validatePropagation(
   drawn: Pick<MonteCarloResult, "symmetricInterval">,
   significantDigits: number,
 ): PropagationValidation {
-  const u = budget.combinedStandardUncertainty;
+  const where = "validatePropagation";
+  const u = requireNumber(
+    where,
+    "budget.combinedStandardUncertainty",
+    budget.combinedStandardUncertainty,
+    { min: 0 },
+  );
+  for (const end of [0, 1]) {
+    requireNumber(where, `budget.interval[${end}]`, budget.interval?.[end]);
+    requireNumber(where, `drawn.symmetricInterval[${end}]`, drawn.symmetricInterval?.[end]);
+  }
   const tolerance = u > 0 ? numericalTolerance(u, significantDigits) : 0;
   const lowerDifference = Math.abs(budget.interval[0] - drawn.symmetricInterval[0]);
   const upperDifference = Math.abs(budget.interval[1] - drawn.symmetricInterval[1]);

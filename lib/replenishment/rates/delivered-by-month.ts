@@ -1,4 +1,4 @@
-import { requireEntries } from "../../input/index.ts";
+import { requireEntries, requireNumber } from "../../input/index.ts";
 import type { DeliveredInterval } from "./delivered-rates.ts";
 
 /** A month of a pump. */
@@ -19,6 +19,7 @@ export interface DeliveredMonth {
  *
  * @param intervals from `deliveredRates`
  * @returns one entry a month in order; null where nothing was measured
+ * @throws InputError for an area or a volume that is no number
  *
  * @example
  * const readings = [{ readAt: "2026-03-01T18:00", counterStrokes: 0, settingMlPerStroke: 5 }, { readAt: "2026-03-02T18:00", counterStrokes: 360, settingMlPerStroke: 5, deliveredMl: 1500 }];
@@ -30,6 +31,12 @@ export function deliveredByMonth(
   intervals: readonly DeliveredInterval[],
 ): readonly DeliveredMonth[] {
   requireEntries("deliveredByMonth", "intervals", intervals, "a list, [ … ]");
+  intervals.forEach(({ areaM2, setMl, deliveredMl }, i) => {
+    const at = `intervals[${i}]`;
+    requireNumber("deliveredByMonth", `${at}.areaM2`, areaM2, { min: 0, unit: "m²" });
+    if (setMl !== null) requireNumber("deliveredByMonth", `${at}.setMl`, setMl);
+    if (deliveredMl !== null) requireNumber("deliveredByMonth", `${at}.deliveredMl`, deliveredMl);
+  });
   const months = [...new Set(intervals.map(({ to }) => to.slice(0, 7)))].toSorted();
   return months.map((month) => {
     const own = intervals.filter(({ to }) => to.slice(0, 7) === month);

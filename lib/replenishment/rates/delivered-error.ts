@@ -47,9 +47,11 @@ export function deliveredError(
     max: 0.999,
   });
   const { from = "", to = "9999" } = options;
-  const pairs = intervals.flatMap((each) => {
+  const pairs = intervals.flatMap((each, i) => {
     const { setMl, deliveredMl } = each;
     if (setMl === null || deliveredMl === null || each.from < from || each.to > to) return [];
+    requireNumber(where, `intervals[${i}].setMl`, setMl, { min: 0, unit: "mL" });
+    requireNumber(where, `intervals[${i}].deliveredMl`, deliveredMl, { unit: "mL" });
     return [{ setMl, deliveredMl }];
   });
   const setMl = pairs.reduce((sum, each) => sum + each.setMl, 0);

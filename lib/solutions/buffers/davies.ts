@@ -9,8 +9,8 @@ export const DAVIES_LIMIT = 0.5;
  *
  * log γ = −A z² (√I/(1 + √I) − 0.3 I)
  *
- * @param charge whole number, 0 for a molecule (which gives 1)
- * @param ionicStrength mol/kg (mol/L will do), at least 0; fitted up to 0.5
+ * @param charge whole number from −10 to 10, 0 for a molecule (which gives 1)
+ * @param ionicStrength mol/kg (mol/L will do), from 0 to 50; fitted up to 0.5
  * @param temperatureC from 0 to 100 °C; 25 if left out
  * @returns γ, no unit
  * @throws InputError for a charge that is not whole, or a negative ionic strength
@@ -26,8 +26,8 @@ export function daviesActivityCoefficient(
   temperatureC = 25,
 ): number {
   const where = "daviesActivityCoefficient";
-  const z = requireNumber(where, "charge", charge, { whole: true });
-  const strength = requireNumber(where, "ionicStrength", ionicStrength, { min: 0 });
+  const z = requireNumber(where, "charge", charge, { min: -10, max: 10, whole: true });
+  const strength = requireNumber(where, "ionicStrength", ionicStrength, { min: 0, max: 50 });
   return 10 ** daviesLog(z, strength, debyeHuckelSlope(temperatureC));
 }
 

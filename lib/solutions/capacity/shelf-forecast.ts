@@ -1,4 +1,4 @@
-import { closestWord, InputError, requireObject } from "../../input/index.ts";
+import { closestWord, InputError, requireNumber, requireObject } from "../../input/index.ts";
 import { requireVolumeOrNoneMl } from "../dilution/require-volume.ts";
 import type { BatchesToMix, ReplenisherKit } from "./batches-to-mix.ts";
 import { type StockForecast, stockForecast } from "./stock-forecast.ts";
@@ -90,6 +90,8 @@ function usesOf(
     const advice = "write the row that batchesToMix gives for it";
     throw new InputError("shelfForecast", `mix of ${kit.name}`, undefined, advice);
   }
+  requireNumber("shelfForecast", `mixL of ${kit.name}`, mix.mixL, { min: 0, unit: "L" });
+  requireNumber("shelfForecast", `tankL of ${kit.name}`, mix.tankL, { min: 0, unit: "L" });
   return kit.parts.map(({ what, mlPerL }) => ({
     what,
     todayMl: mix.mixL * mlPerL,

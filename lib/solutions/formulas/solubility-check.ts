@@ -1,4 +1,4 @@
-import { requireObject } from "../../input/index.ts";
+import { requireEntries, requireNumber, requireObject } from "../../input/index.ts";
 import { chemicalInForm } from "../chemistry/find-chemical.ts";
 import { percentAt } from "../chemistry/solubility.ts";
 import type { BatchIngredient, FormulaBatch } from "./scale-formula.ts";
@@ -41,6 +41,14 @@ export function solubilityCheck(batch: FormulaBatch): readonly IngredientSolubil
     batch,
     "an object with name, volumeMl, startingWaterMl, …",
   );
+  const where = "solubilityCheck";
+  requireNumber(where, "volumeMl", batch.volumeMl, { above: 0, unit: "mL" });
+  requireNumber(where, "startingWaterMl", batch.startingWaterMl, { above: 0, unit: "mL" });
+  requireEntries(where, "ingredients", batch.ingredients, "the ingredients of scaleFormula");
+  batch.ingredients.forEach(({ massG, unit }, i) => {
+    if (unit !== "g") return;
+    requireNumber(where, `ingredients[${i}].massG`, massG, { min: 0, unit: "g" });
+  });
   const dry = batch.ingredients.reduce((sum, each) => sum + ML_PER_G * each.massG, 0);
   const conditions = [
     { temperatureC: batch.startingTemperatureC, waterG: batch.startingWaterMl },
