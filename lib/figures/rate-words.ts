@@ -1,3 +1,4 @@
+import { requireObject } from "../input/index.ts";
 import type { RateTuning } from "../replenishment/index.ts";
 import { chartTime, dayText } from "./chart-time.ts";
 import type { RateWitness } from "./rate-agreement-figure.ts";
@@ -10,8 +11,9 @@ const dayOf = (time: string) => dayText(chartTime("rateVerdictLine", "time", tim
 /**
  * The finding of a tuning in one line, for the terminal.
  *
- * @param tuning from `tuneRate`; pump its name
- * @returns one line
+ * @param tuning from `tuneRate`
+ * @param pump its name, as the pump log writes it
+ * @returns one line; no error of its own
  *
  * @example
  * const date = (i: number) => new Date(Date.UTC(2026, 2, 1 + i)).toISOString().slice(0, 10);
@@ -21,6 +23,7 @@ const dayOf = (time: string) => dayText(chartTime("rateVerdictLine", "time", tim
  * rateVerdictLine(tuneRate({ readings, days, volumeL: 20, strips }, { sensitivity: [0.4] }), "film-developer").startsWith("film-developer: no change to speak of") // => true
  */
 export function rateVerdictLine(tuning: RateTuning, pump: string): string {
+  requireObject("rateVerdictLine", "tuning", tuning, "an object with watch, change, changeAt, …");
   const { change, advice, watch } = tuning;
   if (change.finding !== "rate changed") return `${pump}: ${lowerFirst(change.reason)}`;
   const [early, late] = tuning.changeAtInterval;
@@ -54,6 +57,8 @@ export function rateAdviceSheet(
     readonly otherPumps?: readonly string[];
   },
 ): string {
+  requireObject("rateAdviceSheet", "tuning", tuning, "an object with watch, change, changeAt, …");
+  requireObject("rateAdviceSheet", "options", options, "an object with lab and pump");
   const { advice, watch } = tuning;
   const last = chartTime("rateAdviceSheet", "at", watch.at.at(-1) ?? "");
   const witnesses = (options.witnesses ?? []).map(
@@ -82,7 +87,11 @@ function adviceParts(
 ): string[] {
   const now = watch.settingMlPerStroke;
   const after = newSettingMlPerStroke.toFixed(2);
-  const again = advice.lookAgainDays ?? 0;
+  const again = advice.lookAgainDays;
+  // A setting that was raised to make up for the pump goes back to what it was before.
+  const f = watch.setFractionNow;
+  const before = `${watch.firstRateMlPerM2.toFixed(0)} mL/m², as at the beginning of the log (${(now / (1 + f)).toFixed(2)} mL a stroke)`;
+  const back = f === 0 ? `${now} mL a stroke` : before;
   const rest = advice.capped
     ? [
         `It is the largest step allowed; ${advice.newRateInterval.map((each) => each.toFixed(0)).join(" to ")} mL/m² would make up for all of it. Take the rest when you look again.`,
@@ -95,10 +104,12 @@ function adviceParts(
     ...part("UNTIL IT IS MENDED", [
       `Set ${now} → ${after} mL a stroke (${advice.rateMlPerM2.toFixed(0)} → ${advice.newRateMlPerM2.toFixed(0)} mL/m²).`,
       ...rest,
-      `On the day the pump is mended set it back to ${now} mL a stroke.`,
+      `On the day the pump is mended set it back to ${back}.`,
     ]),
     ...part("LOOK AGAIN", [
-      `${dayText(last + Math.ceil(again) * DAY_MS)}, one tank turnover on (${again.toFixed(0)} days at this load), or with the first strip beyond a control limit.`,
+      again === undefined
+        ? "One tank turnover on (the line stood idle, so its day is not known), or with the first strip beyond a control limit."
+        : `${dayText(last + Math.ceil(again) * DAY_MS)}, one tank turnover on (${again.toFixed(0)} days at this load), or with the first strip beyond a control limit.`,
     ]),
     ...part("IF NOTHING IS DONE", [advice.ifNothingIsDone]),
   ];

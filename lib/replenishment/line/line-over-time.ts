@@ -1,4 +1,4 @@
-import { requireNumber } from "../../input/index.ts";
+import { requireEntries, requireNumber } from "../../input/index.ts";
 import { requireAreaPerDay } from "../tank/bath-tank.ts";
 import { compartmentsOf, requireTankNames, SINKS } from "./compartments.ts";
 import { type FallingTank, fallingInWords, fallingTanks } from "./falling-tanks.ts";
@@ -54,6 +54,7 @@ export function tankLineOverTime(
   days: readonly number[],
 ): LineOverTime {
   const where = "tankLineOverTime";
+  requireEntries(where, "days", days, "a list of numbers");
   const area = requireAreaPerDay(where, areaM2PerDay);
   const flows = lineFlows(line, area);
   requireTankNames(where, line, flows);

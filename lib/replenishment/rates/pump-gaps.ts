@@ -16,7 +16,7 @@ export function strokesBetween(
 
 /** The days of an interval that the production log does not have, in words. */
 export function missingDays(from: number, to: number, first: number, count: number): string {
-  const start = from < first ? from : first + count;
+  const start = from < first ? from : Math.max(from, first + count);
   const end = from < first ? Math.min(to, first - 1) : to;
   return start === end ? dateOfDay(start) : `${dateOfDay(start)} to ${dateOfDay(end)}`;
 }

@@ -93,7 +93,7 @@ export function tankTurnoversAt(log: {
         ? warnings
         : [
             ...warnings,
-            `${held.length} moments lie outside the readings; there the turnovers of the nearest reading were taken (${held.join(", ")}).`,
+            `${held.length === 1 ? "1 moment lies" : `${held.length} moments lie`} outside the readings; there the turnovers of the nearest reading were taken (${held.join(", ")}).`,
           ],
   };
 }
@@ -109,18 +109,19 @@ function volumesOf(intervals: readonly DeliveredInterval[], by: "set" | "deliver
   const replaced = intervals.filter(
     (each) => (by === "set" ? each.setMl : each.deliveredMl) === null,
   );
+  const count = (n: number) => (n === 1 ? "1 interval has" : `${n} intervals have`);
   const days = (list: readonly DeliveredInterval[]) => list.map((each) => each.to).join(", ");
   return {
     litres: intervals.map((each) => (pick(each) ?? rate * each.areaM2) / 1000),
     warnings: [
       ...(replaced.length > guessed.length
         ? [
-            `${replaced.length - guessed.length} intervals have no ${by} volume; the other one was taken (${days(replaced)}).`,
+            `${count(replaced.length - guessed.length)} no ${by} volume; the other one was taken (${days(replaced)}).`,
           ]
         : []),
       ...(guessed.length > 0
         ? [
-            `${guessed.length} intervals have no volume at all; the mean rate times the area was taken (${days(guessed)}).`,
+            `${count(guessed.length)} no volume at all; the mean rate times the area was taken (${days(guessed)}).`,
           ]
         : []),
     ],

@@ -1,4 +1,4 @@
-import { requireNumber } from "../../input/index.ts";
+import { requireNumber, requireObject } from "../../input/index.ts";
 import { molarMass } from "../../solutions/index.ts";
 import { quotient } from "../quotient.ts";
 import { requireVolume } from "../require-volume.ts";
@@ -48,6 +48,7 @@ export function metallicExchange(cartridge: {
   readonly litresPerDay?: number;
 }): MetallicExchange {
   const where = "metallicExchange";
+  requireObject(where, "cartridge", cartridge, "an object with ironG, utilisation, silverGPerL, …");
   const iron = requireNumber(where, "ironG", cartridge.ironG, { min: 1e-3, max: 1e6, unit: "g" });
   const used = requireNumber(where, "utilisation", cartridge.utilisation, { min: 1e-3, max: 1 });
   const silver = requireNumber(where, "silverGPerL", cartridge.silverGPerL, {

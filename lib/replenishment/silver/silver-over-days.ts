@@ -1,4 +1,4 @@
-import { InputError, requireNumber } from "../../input/index.ts";
+import { InputError, requireNumber, requireObject } from "../../input/index.ts";
 import { requireConsecutiveDays } from "../calendar.ts";
 import { quotient } from "../quotient.ts";
 import { checkedTank } from "../tank/bath-tank.ts";
@@ -31,6 +31,7 @@ import { silverRemoved } from "./silver-removed.ts";
  */
 export function silverOverDays(fixer: SilverFixer, days: SilverDays): SilverLog {
   const where = "silverOverDays";
+  requireObject(where, "fixer", fixer, "an object with tank, coatedGPerM2 and fractionRemoved");
   const tank = checkedTank(where, { ...fixer.tank, components: [] });
   if (!Array.isArray(days)) {
     const advice = 'write a list like [{ date: "2026-03-02", areaM2: 3 }]';

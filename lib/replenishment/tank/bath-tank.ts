@@ -1,4 +1,4 @@
-import { InputError, requireNumber, requireOneOf } from "../../input/index.ts";
+import { InputError, requireNumber, requireObject, requireOneOf } from "../../input/index.ts";
 import { requireLitres } from "../require-litres.ts";
 import { requireVolume } from "../require-volume.ts";
 
@@ -60,6 +60,7 @@ export interface CheckedTank {
 
 /** Lets a tank in if every number is in range and its components have names of their own. */
 export function checkedTank(where: string, tank: BathTank): CheckedTank {
+  requireObject(where, "tank", tank, "an object with volumeL, rateMlPerM2 and components");
   const perM2 = { min: 0, max: 1e7, unit: "mL/m²" };
   const litres = (argument: "rateMlPerM2" | "carryInMlPerM2" | "carryOutMlPerM2") =>
     requireNumber(

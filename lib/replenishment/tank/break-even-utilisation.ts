@@ -1,4 +1,4 @@
-import { requireNumber } from "../../input/index.ts";
+import { requireNumber, requireObject } from "../../input/index.ts";
 import { quotient } from "../quotient.ts";
 import { type BathTank, type CheckedTank, checkedTank } from "./bath-tank.ts";
 import {
@@ -48,6 +48,8 @@ export function breakEvenUtilisation(
   aim: { readonly component: string; readonly concentrationGPerL: number },
 ): BreakEvenUtilisation {
   const where = "breakEvenUtilisation";
+  requireObject(where, "tank", tank, "an object with volumeL, rateMlPerM2 and components");
+  requireObject(where, "aim", aim, "an object with component and concentrationGPerL");
   const checked = checkedTank(where, tank);
   const component = componentNamed(where, checked.components, aim.component);
   const c = requireNumber(where, "concentrationGPerL", aim.concentrationGPerL, {

@@ -1,4 +1,4 @@
-import { InputError, requireNumber } from "../../input/index.ts";
+import { InputError, requireNumber, requireObject } from "../../input/index.ts";
 import {
   type BathTank,
   type CheckedComponent,
@@ -53,6 +53,7 @@ export function rateForSteadyState(
   wanted: { readonly component: string; readonly concentrationGPerL: number },
 ): RateForSteadyState {
   const where = "rateForSteadyState";
+  requireObject(where, "wanted", wanted, "an object with component and concentrationGPerL");
   const area = requireAreaPerDay(where, areaM2PerDay);
   requireNumber(where, "areaM2PerDay", area, { above: 0, unit: "m²/day" });
   const checked = checkedTank(where, { ...tank, rateMlPerM2: 0 });

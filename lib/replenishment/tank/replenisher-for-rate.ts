@@ -1,4 +1,4 @@
-import { InputError, requireNumber } from "../../input/index.ts";
+import { InputError, requireNumber, requireObject } from "../../input/index.ts";
 import { type BathTank, checkedTank, requireAreaPerDay } from "./bath-tank.ts";
 import { componentNamed } from "./rate-for-steady-state.ts";
 import { flowsOf, solutionOutL } from "./tank-flows.ts";
@@ -28,6 +28,8 @@ export function replenisherForRate(
   wanted: { readonly component: string; readonly concentrationGPerL: number },
 ): number {
   const where = "replenisherForRate";
+  requireObject(where, "tank", tank, "an object with volumeL, rateMlPerM2 and components");
+  requireObject(where, "wanted", wanted, "an object with component and concentrationGPerL");
   const area = requireAreaPerDay(where, areaM2PerDay);
   requireNumber(where, "areaM2PerDay", area, { above: 0, unit: "m²/day" });
   requireNumber(where, "rateMlPerM2", tank.rateMlPerM2, { above: 0, unit: "mL/m²" });

@@ -1,3 +1,4 @@
+import { requireObject } from "../../input/index.ts";
 import { type BathTank, type CheckedTank, checkedTank, requireAreaPerDay } from "./bath-tank.ts";
 
 /** What flows through a tank in a day, L/day. */
@@ -35,6 +36,7 @@ export interface TankFlows {
  * Source: volume balance.
  */
 export function tankFlows(tank: BathTank, areaM2PerDay: number): TankFlows {
+  requireObject("tankFlows", "tank", tank, "an object with volumeL, rateMlPerM2 and components");
   const area = requireAreaPerDay("tankFlows", areaM2PerDay);
   const checked = checkedTank("tankFlows", tank);
   return flowsOf(checked, area, area * checked.rateLPerM2);

@@ -21,7 +21,21 @@ export function knownRateAnswer(
   changes: readonly KnownRateChange[],
   turnovers: readonly number[],
 ): readonly number[] {
-  const where = "knownRateAnswer";
+  return knownAnswers("knownRateAnswer", changes, turnovers).map(({ answer }) => answer);
+}
+
+/** The tank's answer x to changes that the lab made itself, and x as the tank carries it on. */
+export interface KnownAnswer {
+  readonly answer: number;
+  /** u' = x − u: what an error of the rate has met so far, on the average that the tank keeps. */
+  readonly carried: number;
+}
+
+export function knownAnswers(
+  where: string,
+  changes: readonly KnownRateChange[],
+  turnovers: readonly number[],
+): readonly KnownAnswer[] {
   requireEntries(where, "changes", changes, "a list, [ … ]");
   requireEntries(where, "turnovers", turnovers, "a list of numbers");
   let sum = 0;
@@ -38,19 +52,24 @@ export function knownRateAnswer(
     });
   return turnovers.map((n, i) => {
     requireNumber(where, `turnovers[${i}]`, n);
-    let [x, rate, at] = [0, 1, n];
+    let [state, rate, at]: [KnownAnswer, number, number] = [{ answer: 0, carried: 0 }, 1, n];
     for (const step of steps) {
       if (step.atTurnovers >= n) break;
-      x = later(x, rate, step.atTurnovers - at);
+      state = later(state, rate, step.atTurnovers - at);
       [rate, at] = [step.rate, step.atTurnovers];
     }
-    return later(x, rate, n - at);
+    return later(state, rate, n - at);
   });
 }
 
 /** The answer after `turnovers` more at one rate; before the first change nothing moves. */
-function later(x: number, rate: number, turnovers: number): number {
-  if (x === 0 && rate === 1) return 0;
+function later(state: KnownAnswer, rate: number, turnovers: number): KnownAnswer {
+  if (state.answer === 0 && state.carried === 0 && rate === 1) return state;
   const settled = (rate - 1) / rate;
-  return settled + (x - settled) * Math.exp(-turnovers);
+  const [off, carriedOff] = [state.answer - settled, state.carried - settled];
+  const left = Math.exp(-turnovers);
+  return {
+    answer: settled + off * left,
+    carried: settled + (carriedOff + off * turnovers) * left,
+  };
 }

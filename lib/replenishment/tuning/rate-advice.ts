@@ -1,4 +1,4 @@
-import { InputError, requireNumber, requireObject } from "../../input/index.ts";
+import { requireNumber, requireObject } from "../../input/index.ts";
 import type { RateChange } from "./rate-change-result.ts";
 import { rateAnswer } from "./tank-answer.ts";
 
@@ -29,7 +29,7 @@ export interface RateAdvice {
   readonly reason: string;
   readonly rateMlPerM2: number;
   readonly newRateMlPerM2: number;
-  /** New settings that the ends of the interval would call for (not capped). */
+  /** Rates that the ends of the interval call for (not capped); the present one if none is advised. */
   readonly newRateInterval: readonly [number, number];
   readonly stepFraction: number;
   /** Whether the step is smaller than the finding calls for, because of the stated cap. */
@@ -41,17 +41,21 @@ export interface RateAdvice {
   readonly assumptions: readonly string[];
 }
 
+/** Below this error a setting is no answer any more; common practice, no source. */
+const BROKEN = -0.5;
+
 /**
  * The rate to set after a change was found: setting ÷ (1 + ε) brings back the rate that was delivered
  * before, the bath follows with 1 − e^−n. No step is larger than the stated cap; then the advice is to
  * look again and take the rest. Nothing is advised unless the finding is "rate changed".
  *
- * A pump that under-delivers wants repair first: the setting only makes up for it.
+ * A pump that under-delivers wants repair first: the setting only makes up for it. For one that gives less
+ * than half no setting is advised.
  *
  * @param change what `rateChange` found
  * @param options the present setting, the cap and the week's turnovers
  * @returns the new setting with its interval, the expected way back, when to look again
- * @throws InputError if a number is out of range, or the pump delivers nothing
+ * @throws InputError if a number is out of range, or the error is −1
  *
  * @example
  * const turnovers = Array.from({ length: 40 }, (_, i) => i * 0.1);
@@ -75,15 +79,9 @@ export function rateAdvice(change: RateChange, options: RateAdviceOptions): Rate
   });
   const perDay = options.turnoversPerDay;
   if (perDay !== undefined) requireNumber(where, "turnoversPerDay", perDay, { above: 0 });
-  if (change.error <= -0.99) {
-    throw new InputError(
-      where,
-      "change.error",
-      change.error,
-      "the pump delivers next to nothing; mend it first",
-    );
-  }
-  const advise = change.finding === "rate changed";
+  requireNumber(where, "change.error", change.error, { above: -1, hint: "nothing is delivered" });
+  const broken = change.finding === "rate changed" && change.error < BROKEN;
+  const advise = change.finding === "rate changed" && !broken;
   const wanted = advise ? 1 / (1 + change.error) - 1 : 0;
   const step = Math.max(-cap, Math.min(cap, wanted));
   const inDays = (turnovers: number) => (perDay === undefined ? {} : { days: turnovers / perDay });
@@ -91,12 +89,16 @@ export function rateAdvice(change: RateChange, options: RateAdviceOptions): Rate
   const lookAgain = 1;
   return {
     advise,
-    reason: advise
-      ? adviceInWords(change, step, wanted)
-      : `Leave the rate as it is. ${change.reason}`,
+    reason: broken
+      ? `Mend the pump before anything else, or feed the bath by hand: no setting makes up for a pump that gives less than half. ${change.reason}`
+      : advise
+        ? adviceInWords(change, step, wanted)
+        : `Leave the rate as it is. ${change.reason}`,
     rateMlPerM2: rate,
     newRateMlPerM2: rate * (1 + step),
-    newRateInterval: [rate / (1 + high), rate / Math.max(0.01, 1 + low)],
+    newRateInterval: advise
+      ? [rate / (1 + high), rate / Math.max(0.01, 1 + low)]
+      : ([rate, rate] as const),
     stepFraction: step,
     capped: step !== wanted,
     path: [0, 0.25, 0.5, 1, 1.5, 2, 3, 4].map((turnovers) => {
@@ -111,9 +113,12 @@ export function rateAdvice(change: RateChange, options: RateAdviceOptions): Rate
     }),
     lookAgainTurnovers: lookAgain,
     ...(perDay === undefined ? {} : { lookAgainDays: lookAgain / perDay }),
-    ifNothingIsDone: advise
-      ? `The bath settles where a rate that is ${percent(change.error)} off leads it (${percent(low)} to ${percent(high)}); it has gone ${(100 * shareReached(change)).toFixed(0)} % of the way.`
-      : "Nothing is known to be amiss; keep reading strips.",
+    ifNothingIsDone:
+      advise || broken
+        ? `The bath settles where a rate that is ${percent(change.error)} off leads it (${percent(low)} to ${percent(high)}); it has gone ${(100 * shareReached(change)).toFixed(0)} % of the way.`
+        : change.finding === "cannot tell yet"
+          ? "Whether anything is amiss with the rate is not known yet; keep reading strips."
+          : "Nothing is known to be amiss; keep reading strips.",
     assumptions: [
       "The setting changes the delivered rate in proportion.",
       "The bath follows as a well-stirred tank that loses nothing by itself.",

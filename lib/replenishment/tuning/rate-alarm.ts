@@ -1,6 +1,6 @@
 import { requireNumber, requireObject } from "../../input/index.ts";
 import { seededRandom } from "../../numerics/index.ts";
-import { changeTestOptions } from "./change-test-options.ts";
+import { type ChangeTestOptions, changeTestOptions } from "./change-test-options.ts";
 import { MOMENTS_PER_TURNOVER } from "./rate-change.ts";
 import { momentGrid } from "./rate-surface.ts";
 import { changeRatio, drawnQuantile } from "./simulated-ratios.ts";
@@ -42,13 +42,7 @@ export interface RateAlarm {
  */
 export function rateAlarm(
   series: TuningSeries,
-  options: {
-    readonly firstLook?: number;
-    readonly falseAlarms?: number;
-    readonly draws?: number;
-    readonly seed?: number;
-    readonly slowShare?: number;
-  } = {},
+  options: ChangeTestOptions & { readonly firstLook?: number } = {},
 ): RateAlarm {
   const where = "rateAlarm";
   requireObject(where, "series", series, "an object with turnovers, deviations, sensitivity, …");

@@ -1,5 +1,8 @@
 import type { RateChange } from "./rate-change-result.ts";
 
+/** Less than pumps can be set to; common practice, no source. */
+const SLIGHT = 0.02;
+
 /**
  * A finding seen from the rate that is set now: with the setting changed by the fraction f since, what
  * is delivered is off from what was wanted by (1 + f)(1 + ε) − 1. A setting that already makes up for
@@ -7,7 +10,11 @@ import type { RateChange } from "./rate-change-result.ts";
  */
 export function rateAsSetNow(
   change: RateChange,
-  now: { readonly setFractionNow: number; readonly knownAnswerNow: number },
+  now: {
+    readonly setFractionNow: number;
+    readonly knownAnswerNow: number;
+    readonly knownCarriedNow: number;
+  },
 ): RateChange {
   const f = now.setFractionNow;
   if (f === 0) return change;
@@ -17,20 +24,22 @@ export function rateAsSetNow(
   const old = change.oldErrorInterval;
   const oldErrorInterval = old === null ? null : ([seen(old[0]), seen(old[1])] as const);
   const made = { ...change, error, errorInterval, oldErrorInterval };
-  const reached = { ...made, reachedError: change.reachedError + now.knownAnswerNow };
+  // Seen from the rate of before, an error moves a bath that already answers to f by as much less.
+  const answeredNow = now.knownAnswerNow + (1 - now.knownCarriedNow) * change.reachedError;
+  const reached = { ...made, reachedError: answeredNow };
   if (change.finding !== "rate changed") return reached;
   const percent = (value: number) =>
     `${value < 0 ? "−" : "+"}${Math.abs(100 * value).toFixed(1)} %`;
   const range = `${percent(errorInterval[0])} to ${percent(errorInterval[1])}`;
-  if (errorInterval[0] <= 0 && errorInterval[1] >= 0) {
+  if (Math.abs(error) < SLIGHT || (errorInterval[0] <= 0 && errorInterval[1] >= 0)) {
     return {
       ...reached,
       finding: "no change to speak of",
-      reason: `The pump is off by ${percent(change.error)}, and the setting has been changed by ${percent(f)} since: with it the rate is as it was (${range}).`,
+      reason: `The pump is off by ${percent(change.error)}, and the setting is ${percent(f)} on what it was: with it the rate is as it was (${range}).`,
     };
   }
   return {
     ...reached,
-    reason: `${change.reason} The setting has been changed by ${percent(f)} since; the rate is still off by ${percent(error)} (${range}).`,
+    reason: `${change.reason} The setting is ${percent(f)} on what it was; with it the rate is off by ${percent(error)} (${range}).`,
   };
 }

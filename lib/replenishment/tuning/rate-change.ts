@@ -16,6 +16,8 @@ export interface RateChangeOptions extends ChangeTestOptions {
   readonly confidence?: number;
   /** Widest interval of the error that still carries advice, upper minus lower; default 0.3. */
   readonly widestInterval?: number;
+  /** Relative standard error of the sensitivity, 0 to 0.5; default 0. It widens the interval of the error. */
+  readonly sensitivityError?: number;
 }
 
 /** Moments of change that are tried, per tank turnover; then a closer look at those left possible. */
@@ -34,7 +36,7 @@ const FEWEST_STRIPS = 10;
  * cuts the larger of the F quantile and that of series simulated at the estimate.
  *
  * @param series turnovers, deviations, sensitivity and noise; at least 10 strips
- * @param options confidence, false alarms, widest interval, draws and seed
+ * @param options confidence, false alarms, widest interval, error of the sensitivity, draws and seed
  * @returns the finding with its reason, estimates with intervals, and what they rest on
  * @throws InputError if the series is too short or its parts do not fit together
  *
@@ -57,6 +59,10 @@ export function rateChange(series: TuningSeries, options: RateChangeOptions = {}
   const widest = requireNumber(where, "widestInterval", options.widestInterval ?? 0.3, {
     above: 0,
     max: 2,
+  });
+  const sensitivityError = requireNumber(where, "sensitivityError", options.sensitivityError ?? 0, {
+    min: 0,
+    max: 0.5,
   });
   const { falseAlarms, draws, seed, slowShare } = changeTestOptions(where, options);
   const weighted = weightedSeries(where, series);
@@ -85,6 +91,7 @@ export function rateChange(series: TuningSeries, options: RateChangeOptions = {}
     confidence,
     weighted,
     oldErrorInterval: oldErrorInterval(weighted, cuts),
+    sensitivityError,
   });
 }
 

@@ -1,6 +1,8 @@
+import { normalQuantile } from "../../numerics/index.ts";
 import type { RateChange } from "./rate-change-result.ts";
 import type { StepEstimate } from "./rate-intervals.ts";
 import { LOWEST_ERROR } from "./rate-surface.ts";
+import { ruledOutWithSensitivityError, withSensitivityError } from "./sensitivity-error.ts";
 import type { WeightedSeries } from "./strip-series.ts";
 import { rateAnswer } from "./tank-answer.ts";
 
@@ -14,26 +16,30 @@ export interface FindingInputs {
   readonly weighted: WeightedSeries;
   /** Interval of the error of a change that is at least a turnover old; null on fewer turnovers. */
   readonly oldErrorInterval: readonly [number, number] | null;
+  /** Relative standard error of the sensitivity. */
+  readonly sensitivityError: number;
 }
 
 /** Decides between the three findings and says why. */
 export function rateFinding(inputs: FindingInputs): RateChange {
-  const { estimate, pValue, weighted, confidence } = inputs;
+  const { estimate, pValue, weighted, confidence, sensitivityError } = inputs;
   const first = weighted.turnovers[0] ?? 0;
   const last = weighted.turnovers.at(-1) ?? 0;
   // The end of what was tried stands for a pump that delivers nothing.
-  const errorInterval: [number, number] = [
-    estimate.errorInterval[0] <= LOWEST_ERROR ? -1 : estimate.errorInterval[0],
-    estimate.errorInterval[1],
-  ];
+  const [low, high] = estimate.errorInterval;
+  const k = normalQuantile((1 + confidence) / 2) * sensitivityError;
+  const found = [low <= LOWEST_ERROR ? -1 : low, high] as const;
+  const errorInterval = withSensitivityError(estimate.error, found, k);
+  const old = inputs.oldErrorInterval;
+  const oldErrorInterval = old === null ? null : ruledOutWithSensitivityError(old, k);
   const since = last - estimate.changeAt;
-  const { finding, reason } = decide(inputs, errorInterval, since);
+  const { finding, reason } = decide({ ...inputs, oldErrorInterval }, errorInterval, since);
   return {
     finding,
     reason,
     error: estimate.error,
     errorInterval,
-    oldErrorInterval: inputs.oldErrorInterval,
+    oldErrorInterval,
     changeAtTurnovers: estimate.changeAt,
     changeAtInterval: estimate.changeAtInterval,
     pValue,
@@ -47,7 +53,9 @@ export function rateFinding(inputs: FindingInputs): RateChange {
     assumptions: [
       "One step in delivered rate; the bath follows it as a well-stirred tank that loses nothing by itself.",
       "Turnovers are counted as the pump is set; errors are sought between nothing delivered and double.",
-      "The sensitivity of the densities to the rate is known; its own error is not in the interval.",
+      sensitivityError === 0
+        ? "The sensitivity of the densities to the rate is known; its own error is not in the interval."
+        : `The sensitivity is known to ${(100 * sensitivityError).toFixed(1)} % (standard error); that is in the interval.`,
       "Strips differ by independent noise; nothing else (temperature, time, mix) changed meanwhile.",
     ],
     warnings: warnings(estimate.residualSd, weighted.noiseSd),

@@ -32,6 +32,7 @@ export interface RateWatchOptions {
 
 /** Strips ready for `rateChange`, and everything that was done to them on the way. */
 export interface RateWatch {
+  /** Deviations as they would be had the lab not changed the set rate. */
   readonly series: TuningSeries;
   /** Moments of the strips in the series. */
   readonly at: readonly string[];
@@ -51,6 +52,8 @@ export interface RateWatch {
   readonly setRateChanges: readonly SetRateChange[];
   /** What is left of the answer to changes of the set rate at the last strip, and the rate now. */
   readonly knownAnswerNow: number;
+  /** The same answer as the tank carries it on: an error of the rate moves the bath by 1 less that. */
+  readonly knownCarriedNow: number;
   readonly setFractionNow: number;
   /** Set rate at the beginning of the log and now, mL/m². */
   readonly firstRateMlPerM2: number;

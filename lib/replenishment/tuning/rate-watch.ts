@@ -1,10 +1,11 @@
 import { InputError, requireNumber, requireObject } from "../../input/index.ts";
-import { dateOfDay, dayNumber } from "../calendar.ts";
 import { deliveredRates } from "../rates/delivered-rates.ts";
 import { setRateChanges } from "../rates/set-rate-changes.ts";
 import { tankTurnoversAt } from "../rates/tank-turnovers.ts";
+import { asBeforeChanges } from "./as-before-changes.ts";
+import { basePeriod } from "./base-period.ts";
 import { changesInTurnovers } from "./changes-in-turnovers.ts";
-import { knownRateAnswer } from "./known-rate-answer.ts";
+import { knownAnswers } from "./known-rate-answer.ts";
 import { noiseCovariance } from "./noise-covariance.ts";
 import type { RateLogs, RateWatch, RateWatchOptions } from "./rate-logs.ts";
 import { rateSensitivity } from "./rate-sensitivity.ts";
@@ -14,6 +15,7 @@ import { stepTestInLog } from "./step-test-in-log.ts";
 import { usableStrips } from "./usable-strips.ts";
 
 const LOAD_DAYS = 28;
+const NO_ANSWER = { answer: 0, carried: 0 };
 /** Priming and cylinder checks that nobody wrote down. */
 const FEW_STROKES = 40;
 
@@ -76,17 +78,15 @@ export function rateWatch(logs: RateLogs, options: RateWatchOptions = {}): RateW
     throw new InputError(where, "sensitivity", undefined, advice);
   }
   const watchFrom = options.watchFrom ?? (test === null ? "" : test.watchFrom);
-  const answer = knownRateAnswer(known, reached.turnovers);
+  const answers = knownAnswers(where, known, reached.turnovers);
   const watched = kept.at.flatMap((at, i) => (at >= watchFrom ? [i] : []));
   const deviations = watched.map((i) =>
-    (kept.deviations[i] ?? []).map((d, c) => d - (sensitivity[c] ?? 0) * (answer[i] ?? 0)),
+    asBeforeChanges(kept.deviations[i] ?? [], sensitivity, answers[i] ?? NO_ANSWER),
   );
   const at = watched.map((i) => kept.at[i] ?? "");
-  const start = dayNumber(where, "watchFrom", at[0]?.slice(0, 10) ?? watchFrom);
-  const baseTo = dateOfDay(start + baseDays - 1);
-  const base = deviations.filter((_, i) => (at[i] ?? "").slice(0, 10) <= baseTo);
+  const { baseTo, base } = basePeriod(where, { at, deviations, baseDays, watchFrom, sensitivity });
   const load = lastLoad(logs.days, last.to);
-  const lastAnswer = answer.at(-1) ?? 0;
+  const lastAnswer = answers.at(-1) ?? NO_ANSWER;
   const now = known.reduce((sum, { fraction }) => sum + fraction, 0);
   const firstRate = changes[0]?.mlPerM2Before ?? rates.setMlPerM2 ?? 0;
   return {
@@ -104,7 +104,7 @@ export function rateWatch(logs: RateLogs, options: RateWatchOptions = {}): RateW
             turnovers: reached.turnovers.slice(0, test.strips),
             deviations: kept.deviations.slice(0, test.strips),
             sensitivity,
-            answer: answer.slice(0, test.strips),
+            answer: answers.slice(0, test.strips).map((each) => each.answer),
           }),
     sensitivityFrom: channels === null ? "given" : "step test",
     stepTest:
@@ -114,7 +114,8 @@ export function rateWatch(logs: RateLogs, options: RateWatchOptions = {}): RateW
     basePeriod: { from: at[0]?.slice(0, 10) ?? "", to: baseTo, strips: base.length },
     oddStrips: kept.odd,
     setRateChanges: changes,
-    knownAnswerNow: lastAnswer,
+    knownAnswerNow: lastAnswer.answer,
+    knownCarriedNow: lastAnswer.carried,
     setFractionNow: Math.abs(now) < 0.01 ? 0 : now,
     firstRateMlPerM2: firstRate,
     rateMlPerM2: firstRate * (1 + (Math.abs(now) < 0.01 ? 0 : now)),

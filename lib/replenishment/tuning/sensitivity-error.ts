@@ -1,6 +1,5 @@
-import { leastSquares, normalQuantile } from "../../numerics/index.ts";
+import { leastSquares } from "../../numerics/index.ts";
 import { noiseCovariance } from "./noise-covariance.ts";
-import type { RateChange } from "./rate-change-result.ts";
 import { weightedSeries } from "./strip-series.ts";
 
 /**
@@ -20,30 +19,39 @@ export function sensitivityError(learned: {
   return standardErrors[1] ?? 0;
 }
 
+/** Limits of what is sought: nothing delivered, and double. */
+const clamped = (error: number) => Math.min(1, Math.max(-1, error));
+
+/** Where the bath settles for an error, in units of the sensitivity, and back. */
+const settled = (error: number) => (error <= -0.99 ? -99 : error / (1 + error));
+const errorSettledAt = (x: number) => clamped(x / (1 - Math.min(0.99, x)));
+
 /**
- * A finding with the sensitivity's own error in its interval. The bath settles at S·ε/(1 + ε): what is
- * known of the product divides by an S that is known to a relative error only, so the two errors add in
- * squares on ε/(1 + ε).
+ * An interval of the error with the sensitivity's own error in it. The bath settles at S·ε/(1 + ε): what
+ * is known of the product divides by an S that is known to a relative error only, so the two errors add
+ * in squares on ε/(1 + ε).
+ *
+ * @param k normal quantile × relative standard error of the sensitivity
  */
-export function withSensitivityError(change: RateChange, relative: number): RateChange {
-  if (relative === 0) return change;
-  const k = normalQuantile((1 + change.confidence) / 2) * relative;
-  const settled = (error: number) => (error <= -0.99 ? -99 : error / (1 + error));
-  const middle = settled(change.error);
-  const wider = (end: number) => {
-    const off = Math.hypot(settled(end) - middle, k * middle) * (end < change.error ? -1 : 1);
-    return Math.min(1, Math.max(-1, (middle + off) / (1 - Math.min(0.99, middle + off))));
-  };
-  const [low, high] = change.errorInterval;
-  const old = change.oldErrorInterval;
-  return {
-    ...change,
-    errorInterval: [low <= -1 ? -1 : wider(low), Math.max(high, wider(high))],
-    oldErrorInterval: old === null ? null : [old[0] * (1 + k), old[1] * (1 + k)],
-    assumptions: change.assumptions.map((each) =>
-      each.startsWith("The sensitivity of the densities")
-        ? `The sensitivity is known to ${(100 * relative).toFixed(1)} % (standard error); that is in the interval.`
-        : each,
-    ),
-  };
+export function withSensitivityError(
+  error: number,
+  [low, high]: readonly [number, number],
+  k: number,
+): readonly [number, number] {
+  if (k === 0) return [low, high];
+  const middle = settled(error);
+  const off = (end: number) => Math.hypot(settled(end) - middle, k * middle);
+  const least = low <= -1 ? -1 : errorSettledAt(middle - off(low));
+  return [least, Math.max(high, errorSettledAt(middle + off(high)))];
+}
+
+/** The same where nothing is estimated: what is ruled out, each end as far out as S allows. */
+export function ruledOutWithSensitivityError(
+  [low, high]: readonly [number, number],
+  k: number,
+): readonly [number, number] {
+  const reach = Math.min(k, 0.99);
+  const outward = (end: number, sign: number) =>
+    errorSettledAt(settled(end) * (1 + (sign * settled(end) > 0 ? reach : -reach)));
+  return k === 0 ? [low, high] : [low <= -1 ? -1 : outward(low, -1), outward(high, 1)];
 }

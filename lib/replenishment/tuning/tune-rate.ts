@@ -1,4 +1,5 @@
 import { requireNumber, requireObject } from "../../input/index.ts";
+import { withLastStrips } from "./last-strips.ts";
 import { momentAtTurnovers } from "./moment-at-turnovers.ts";
 import { type RateAdvice, rateAdvice } from "./rate-advice.ts";
 import { type RateAlarm, rateAlarm } from "./rate-alarm.ts";
@@ -7,7 +8,6 @@ import { type RateChangeOptions, rateChange } from "./rate-change.ts";
 import type { RateChange } from "./rate-change-result.ts";
 import type { RateLogs, RateWatch, RateWatchOptions } from "./rate-logs.ts";
 import { rateWatch } from "./rate-watch.ts";
-import { withSensitivityError } from "./sensitivity-error.ts";
 import { slowShareOfNoise } from "./slow-noise.ts";
 
 /** Share of slow noise from which on something other than the pump moves the bath. */
@@ -59,9 +59,10 @@ export function tuneRate(
   requireObject("tuneRate", "logs", logs, "an object with readings, days, volumeL, …");
   const watch = rateWatch(logs, options);
   const { series } = watch;
+  const { sensitivityError, turnoversPerDay } = watch;
   const slowShare = options.slowShare ?? slowShareOfNoise(series, rateChange(series, options));
-  const found = rateChange(series, { ...options, slowShare });
-  const change = withWander(withSensitivityError(found, watch.sensitivityError), slowShare);
+  const found = rateChange(series, { ...options, slowShare, sensitivityError });
+  const change = withLastStrips(withWander(found, slowShare), series);
   const strips = series.turnovers.length;
   requireNumber("tuneRate", "strips after the unchanged period", strips - watch.basePeriod.strips, {
     min: 1,
@@ -77,7 +78,8 @@ export function tuneRate(
   });
   const advice = rateAdvice(rateAsSetNow(change, watch), {
     rateMlPerM2: watch.rateMlPerM2,
-    turnoversPerDay: watch.turnoversPerDay,
+    // A line that stood idle for four weeks has no days to count in.
+    ...(turnoversPerDay > 0 ? { turnoversPerDay } : {}),
     ...(options.largestStep === undefined ? {} : { largestStep: options.largestStep }),
   });
   const when = (turnovers: number) =>

@@ -20,9 +20,9 @@ export function usableStrips(
   const to = `${dayAfter}${last.toReading.slice(10)}`;
   const within = at.map((time) => time >= from && time <= to);
   const outside = at.filter((_, i) => !within[i]);
-  const counted = at.flatMap((time, i) =>
-    within[i] && !leaveOut.includes(time.slice(0, 10)) ? [i] : [],
-  );
+  const counted = at
+    .flatMap((time, i) => (within[i] && !leaveOut.includes(time.slice(0, 10)) ? [i] : []))
+    .toSorted((i, j) => ((at[i] ?? "") < (at[j] ?? "") ? -1 : at[i] === at[j] ? i - j : 1));
   const rows = counted.map((i) => deviations[i] ?? []);
   const odd = new Set(oddStrips(rows));
   const good = counted.filter((_, i) => !odd.has(i));
@@ -38,7 +38,7 @@ export function usableStrips(
       outside.length === 0
         ? []
         : [
-            `${outside.length} strips lie outside the pump's readings and do not count (${outside[0]} to ${outside.at(-1)}).`,
+            `${outside.length === 1 ? "1 strip lies" : `${outside.length} strips lie`} outside the pump's readings and ${outside.length === 1 ? "does" : "do"} not count (${outside.length === 1 ? outside[0] : `${outside[0]} to ${outside.at(-1)}`}).`,
           ],
   };
 }

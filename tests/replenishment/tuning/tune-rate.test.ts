@@ -45,7 +45,7 @@ function lab({ seed, days, error = () => 0, setting = () => 5 }: LabPlan): RateL
   const readings = areas.map((area, d) => {
     const strokes = Math.round((area * 600) / 5);
     counter += strokes;
-    const deliveredMl = strokes * setting(d) * (1 + error(d)) + 30 * normal();
+    const deliveredMl = Math.max(0, strokes * setting(d) * (1 + error(d)) + 30 * normal());
     return {
       readAt: `${dateOf(d)}T18:00`,
       counterStrokes: counter,
@@ -142,6 +142,61 @@ describe("tuneRate", () => {
     const rest = 1 / (0.8 * 1.08) - 1;
     expect(Math.abs(found.advice.stepFraction - rest)).toBeLessThan(0.05);
   });
+  it("finds the error itself, whichever of pump and setting changed first", () => {
+    // The lab's own answer and the pump's are not simply added: 20 % more on 16 % less is 0.8 %, not 4 %.
+    for (const [settingFrom, errorFrom] of [
+      [25, 45],
+      [65, 45],
+    ] as const) {
+      const setting = (day: number) => (day >= settingFrom ? 6 : 5);
+      const logs = lab({ seed: 31, days: 90, error: weak(errorFrom, -0.16), setting });
+      const { change, advice } = tuneRate(logs, { sensitivity: SENSITIVITY });
+      // Three strips a day of 0.010 leave a standard error near 0.003; adding the answers, 0.02.
+      expect(Math.abs(change.error + 0.16)).toBeLessThan(0.01);
+      expect(advice.advise).toBe(false);
+      expect(advice.reason).toContain("the setting is +20.0 % on what it was");
+    }
+  });
+  it("takes its finding back where the last strips are on the way back", () => {
+    const error = (day: number) => (day >= 40 && day < 82 ? -0.16 : 0);
+    const mended = tuneRate(lab({ seed: 32, days: 90, error }), { sensitivity: SENSITIVITY });
+    expect(mended.change.finding).toBe("cannot tell yet");
+    expect(mended.change.reason).toMatch(/on the way back from it: was the pump mended/);
+    expect(mended.advice.advise).toBe(false);
+    expect(mended.advice.newRateInterval).toEqual([mended.advice.rateMlPerM2, 600]);
+    const again = (day: number) => (day < 40 ? 0 : day < 84 ? -0.1 : -0.25);
+    const worse = tuneRate(lab({ seed: 33, days: 90, error: again }), { sensitivity: SENSITIVITY });
+    expect(worse.change.reason).toContain("beyond it");
+  });
+  it("sends to the pump, and to no setting, where less than half is delivered", () => {
+    const dead = tuneRate(lab({ seed: 34, days: 70, error: weak(63, -1) }), {
+      sensitivity: SENSITIVITY,
+    });
+    expect(dead.change.finding).toBe("rate changed");
+    expect(dead.change.errorInterval[0]).toBe(-1);
+    expect(dead.advice.advise).toBe(false);
+    expect(dead.advice.reason).toContain("Mend the pump before anything else");
+    expect(dead.newSettingMlPerStroke).toBe(5);
+  });
+  it("answers for a line that has stood idle since, without a day to look again", () => {
+    const logs = lab({ seed: 35, days: 90, error: weak(45, -0.16) });
+    const days = logs.days.map((day, i) => (i < 60 ? day : { ...day, areaM2: 0 }));
+    const stopped = logs.readings[59]?.counterStrokes ?? 0;
+    const readings = logs.readings.map((reading, i) =>
+      i < 60 ? reading : { ...reading, counterStrokes: stopped, deliveredMl: 0 },
+    );
+    const found = tuneRate({ ...logs, days, readings }, { sensitivity: SENSITIVITY });
+    expect(found.watch.turnoversPerDay).toBe(0);
+    expect(found.advice.lookAgainTurnovers).toBe(1);
+    expect(found.advice.lookAgainDays).toBeUndefined();
+  });
+  it("takes strips in any order", () => {
+    const logs = lab({ seed: 8, days: 60, error: weak(40, -0.2) });
+    const { at, deviations } = logs.strips;
+    const backwards = { at: at.toReversed(), deviations: deviations.toReversed() };
+    const found = tuneRate({ ...logs, strips: backwards }, { sensitivity: SENSITIVITY });
+    expect(found).toEqual(tuneRate(logs, { sensitivity: SENSITIVITY }));
+  });
   it("touches no pump where the strips moved and came back for another reason", () => {
     const logs = lab({ seed: 9, days: 75 });
     const warm = (i: number) => (i > 100 && i < 150 ? 0.05 : 0);
@@ -174,6 +229,20 @@ describe("rateWatch", () => {
     expect(warnings.join(" ")).toMatch(/57 strips lie outside the pump's readings/);
     const none = { ...logs, readings: logs.readings.slice(0, 2) };
     expect(() => rateWatch(none, { sensitivity: SENSITIVITY })).toThrow(/readings answer for/);
+  });
+  it("says what is missing where the unchanged period cannot give the noise", () => {
+    const logs = lab({ seed: 1, days: 60 });
+    const watch = (change: object, options: object = {}) =>
+      rateWatch({ ...logs, ...change }, { sensitivity: SENSITIVITY, ...options });
+    const { at, deviations } = logs.strips;
+    const weekly = (list: readonly unknown[]) => list.filter((_, i) => i % 15 === 0);
+    expect(() => watch({ strips: { at: weekly(at), deviations: weekly(deviations) } })).toThrow(
+      /strips in the unchanged period is 5.*write more baseDays/,
+    );
+    expect(() => watch({}, { watchFrom: "2027-01-01" })).toThrow("no strip lies there");
+    expect(() => watch({}, { sensitivity: [0.4] })).toThrow("write 6, one a channel");
+    const copied = { at, deviations: deviations.map(() => SENSITIVITY) };
+    expect(() => watch({ strips: copied })).toThrow("strips that all read the same show no noise");
   });
   it("refuses a pump that does not follow the area it is given", () => {
     const logs = lab({ seed: 1, days: 60 });
@@ -226,6 +295,19 @@ describe("sensitivityFromLogs", () => {
     expect(change.errorInterval[1]).toBeGreaterThan(exact.errorInterval[1]);
     expect(change.error).toBe(exact.error);
     expect(change.assumptions.join()).toContain("10.0 %");
+    // The sentence says the same interval as the number.
+    const shown = (end: number) => `−${(-100 * end).toFixed(0)} %`;
+    const [low, high] = change.errorInterval;
+    expect(change.reason).toContain(`(${shown(low)} to ${shown(high)})`);
+    // What a change a turnover old may be is wider at both ends, and ends at nothing delivered.
+    const [old, oldExact] = [change.oldErrorInterval ?? [], exact.oldErrorInterval ?? []];
+    expect(old[0]).toBeLessThan(oldExact[0] ?? Number.NaN);
+    expect(old[1]).toBeGreaterThan(oldExact[1] ?? Number.NaN);
+    const unsure = { sensitivity: SENSITIVITY, sensitivityError: 0.5, widestInterval: 0.2 };
+    const vague = tuneRate(logs, unsure).change;
+    expect(vague.oldErrorInterval?.[0]).toBeGreaterThanOrEqual(-1);
+    expect(vague.finding).toBe("cannot tell yet");
+    expect(vague.reason).toContain("its size is only known as");
   });
   it("says that a rate left alone teaches nothing", () => {
     expect(() => sensitivityFromLogs(lab({ seed: 21, days: 40 }))).toThrow(/planStepTest/);
