@@ -1,4 +1,4 @@
-import { InputError } from "../input/index.ts";
+import { InputError, requireObject } from "../input/index.ts";
 import { solutionDensity } from "../solutions/index.ts";
 import { type VegaLiteFigure, vegaLiteFigure } from "./figure.ts";
 import { palette } from "./theme.ts";
@@ -22,6 +22,7 @@ export function densityFigure(of: {
   readonly marks?: readonly { readonly massPercent: number; readonly label: string }[];
   readonly temperatureC?: number;
 }): VegaLiteFigure {
+  requireObject("densityFigure", "of", of, "an object with substance");
   const { substance } = of;
   const temperatureC = of.temperatureC ?? 20;
   const at = (massPercent: number) =>

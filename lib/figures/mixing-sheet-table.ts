@@ -1,4 +1,4 @@
-import { InputError } from "../input/index.ts";
+import { InputError, requireEntries, requireObject } from "../input/index.ts";
 import type { MixingSheet } from "../solutions/index.ts";
 import { type Table, table } from "./table.ts";
 
@@ -13,6 +13,7 @@ import { type Table, table } from "./table.ts";
  * mixingSheetTable(dilutionSheet({ title: "Fixer", ratio: "1+4", totalMl: 1000 })).caption // => "Fixer, makes 1 L"
  */
 export function mixingSheetTable(sheet: MixingSheet): Table {
+  requireObject("mixingSheetTable", "sheet", sheet, "an object with title, volumeMl, steps, …");
   if (sheet.steps.length === 0) {
     throw new InputError("mixingSheetTable", "sheet.steps", [], "write a sheet with steps");
   }
@@ -49,6 +50,7 @@ export function mixingSheetTable(sheet: MixingSheet): Table {
  */
 export function mixingCostTable(sheets: readonly MixingSheet[]): Table {
   const where = "mixingCostTable";
+  requireEntries(where, "sheets", sheets, "a list, [ … ]");
   const rows = sheets.map(({ title, volumeMl, cost }) => {
     if (cost === null) {
       throw new InputError(where, "sheet", title, "price it first, with priceMixingSheet");

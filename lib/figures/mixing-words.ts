@@ -12,6 +12,7 @@ import type { AcidMix, HydrometerCheck } from "../solutions/index.ts";
  * acidMixWords(acidToStrength({ substance: "acetic acid", strongPercent: 99.5, targetPercent: 28, totalMl: 2000 }), "glacial acetic acid").includes("555 mL of glacial acetic acid into 1490 mL of water") // => true
  */
 export function acidMixWords(mix: AcidMix, strong: string): string {
+  requireObject("acidMixWords", "mix", mix, "an object with strongG, strongMl, weakG, …");
   const [acid, water] = [mix.strongMl.toFixed(0), mix.weakMl.toFixed(0)];
   const lost = mix.contractionMl.toFixed(0);
   const before = (mix.strongMl + mix.weakMl).toFixed(0);
@@ -32,6 +33,7 @@ export function acidMixWords(mix: AcidMix, strong: string): string {
  * hydrometerWords(hydrometerCheck({ reading: 1.044, temperatureC: 20, points: [{ specificGravity: 1, strength: 0 }, { specificGravity: 1.05, strength: 1.25 }], target: 1, tankMl: 12000, presentMl: 10000 })) // => "**Too strong**: 110.0 % of the right mix, at a gravity of 1.0440 at the scale's temperature. Add **1.00 L of water**; the vessel then holds 11.00 L."
  */
 export function hydrometerWords(check: HydrometerCheck): string {
+  requireObject("hydrometerWords", "check", check, "an object with target, deviation, verdict, …");
   const { action, dumpMl, addMl, addStrength, finalMl } = check.correction;
   const litres = (volumeMl: number) => `${(volumeMl / 1000).toFixed(2)} L`;
   const percent = (100 * (1 + check.deviation)).toFixed(1);

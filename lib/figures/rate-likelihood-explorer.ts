@@ -28,6 +28,7 @@ export function rateLikelihoodExplorer(
   tuning: RateTuning,
   options: { readonly title: string },
 ): PlotlyFigure {
+  requireObject("rateLikelihoodExplorer", "options", options, "an object with title");
   requireObject(
     "rateLikelihoodExplorer",
     "profile",

@@ -1,4 +1,4 @@
-import { InputError } from "../input/index.ts";
+import { InputError, requireEntries, requireObject } from "../input/index.ts";
 import type { RateEstimate, RateTuning } from "../replenishment/index.ts";
 import { keyView } from "./chart-key.ts";
 import { chartTime, minuteText, timeAxis, timeChannel } from "./chart-time.ts";
@@ -31,11 +31,13 @@ export function rateSequenceFigure(
   options: { readonly title: string; readonly from?: string },
 ): VegaLiteFigure {
   const where = "rateSequenceFigure";
-  const { watch, alarm, change } = tuning;
+  const { watch, alarm, change } = requireObject(where, "tuning", tuning, "what tuneRate gives");
   const timeOf = (strip: number) => chartTime(where, "at", watch.at[strip] ?? "");
   const firstLook = alarm.ratios[0]?.strip ?? 0;
-  const from = options.from ?? watch.at[firstLook] ?? "";
-  const drawn = estimates.filter(({ strip }) => (watch.at[strip] ?? "") >= from);
+  const from = requireObject(where, "options", options).from ?? watch.at[firstLook] ?? "";
+  const drawn = requireEntries(where, "estimates", estimates).filter(
+    ({ strip }) => (watch.at[strip] ?? "") >= from,
+  );
   const ratios = alarm.ratios.filter(({ strip }) => (watch.at[strip] ?? "") >= from);
   const last = drawn.at(-1);
   if (last === undefined || drawn.length < 2) {

@@ -1,5 +1,5 @@
 import type { Session, SessionAction } from "../development/index.ts";
-import { InputError, requireNumber } from "../input/index.ts";
+import { InputError, requireNumber, requireObject } from "../input/index.ts";
 import { formatMinutes } from "../units/index.ts";
 import { type Table, table } from "./table.ts";
 
@@ -24,6 +24,7 @@ export function sessionActionTable(
   options: { readonly batch?: number } = {},
 ): Table {
   const where = "sessionActionTable";
+  requireObject(where, "session", session, "an object with process, startClock, endClock, …");
   const batch = requireNumber(where, "batch", options.batch ?? 1, { min: 1, whole: true });
   const steps = session.steps.filter((step) => step.batch === batch);
   if (steps.length === 0) {

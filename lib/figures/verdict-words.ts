@@ -1,4 +1,5 @@
 import type { MorningCall, ProcessVerdict } from "../control/index.ts";
+import { requireObject } from "../input/index.ts";
 
 /**
  * The morning call in lines to be said aloud or printed in a terminal: the lab's verdict with its
@@ -11,6 +12,7 @@ import type { MorningCall, ProcessVerdict } from "../control/index.ts";
  * verdictLines({ verdict: "run", reason: "all 2 processes are within limits", asOf: "2026-08-14T07:45", processes: [], warnings: [] })[0] // => "RUN as of 2026-08-14 07:45: all 2 processes are within limits."
  */
 export function verdictLines(call: MorningCall): readonly string[] {
+  requireObject("verdictLines", "call", call, "an object with verdict, reason, asOf, …");
   const time = call.asOf === "" ? "" : ` as of ${call.asOf.replace("T", " ")}`;
   return [
     `${call.verdict.toUpperCase()}${time}: ${call.reason}.`,
@@ -30,6 +32,7 @@ export function verdictLines(call: MorningCall): readonly string[] {
  * verdictMarkdown({ verdict: "hold", reason: "", asOf: "", processes: [], warnings: [] }) // => ""
  */
 export function verdictMarkdown(call: MorningCall): string {
+  requireObject("verdictMarkdown", "call", call, "an object with verdict, reason, asOf, …");
   return call.processes
     .flatMap((one) => [
       `### ${one.name}: ${one.verdict}`,

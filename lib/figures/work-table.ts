@@ -1,4 +1,4 @@
-import { requireObject } from "../input/index.ts";
+import { requireEntries, requireObject } from "../input/index.ts";
 import type { ParsedLog, WorkEntry } from "../records/index.ts";
 import { clock, type DayTableOptions, nothing, problems } from "./day-table.ts";
 import { type Table, table } from "./table.ts";
@@ -14,12 +14,11 @@ import { type Table, table } from "./table.ts";
  * @example
  * workTable(undefined, { days: ["2026-08-13"] }).caption // => "Work at the lines"
  */
-export function workTable(
-  log: ParsedLog<WorkEntry> | undefined,
-  { days, asOf }: DayTableOptions,
-): Table {
+export function workTable(log: ParsedLog<WorkEntry> | undefined, options: DayTableOptions): Table {
   if (log !== undefined)
     requireObject("workTable", "log", log, "an object with file, rows, problems, …");
+  const { days, asOf } = requireObject("workTable", "options", options, "an object with days");
+  requireEntries("workTable", "options.days", days, "a list of days");
   const from = [...days].sort()[0] ?? "";
   const rows = (log?.rows ?? [])
     .filter(({ doneAt }) => doneAt >= from && (asOf === undefined || doneAt <= asOf))

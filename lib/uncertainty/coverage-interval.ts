@@ -1,4 +1,4 @@
-import { InputError, requireNumber } from "../input/index.ts";
+import { InputError, requireEntries, requireNumber } from "../input/index.ts";
 
 /** Coverage intervals from a sorted sample of the result. */
 export interface CoverageIntervals {
@@ -31,6 +31,7 @@ export function coverageIntervals(
   const where = "coverageIntervals";
   const hint = "write 0.95 for 95 %";
   const p = requireNumber(where, "probability", probability, { above: 0, below: 1, hint });
+  if (!ArrayBuffer.isView(sorted)) requireEntries(where, "sorted", sorted, "a list of numbers");
   const count = sorted.length;
   const q = Math.floor(p * count + 0.5);
   if (q >= count || q < 1) {

@@ -1,4 +1,4 @@
-import { InputError, requireNumber } from "../input/index.ts";
+import { InputError, requireEntries, requireNumber } from "../input/index.ts";
 import type { DegreesOfFreedom } from "./distribution.ts";
 
 /**
@@ -23,6 +23,7 @@ export function effectiveDegreesOfFreedom(
   }[],
 ): DegreesOfFreedom {
   const where = "effectiveDegreesOfFreedom";
+  requireEntries(where, "contributions", contributions, "a list, [ … ]");
   if (contributions.length === 0) {
     throw new InputError(where, "contributions", contributions, "write at least one contribution");
   }

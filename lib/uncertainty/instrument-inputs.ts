@@ -1,4 +1,4 @@
-import { requireNumber, requireOneOf } from "../input/index.ts";
+import { requireNumber, requireObject, requireOneOf } from "../input/index.ts";
 import type { Distribution, InputQuantity } from "./distribution.ts";
 import { vesselFills } from "./vessel-fills.ts";
 
@@ -43,6 +43,7 @@ export interface GraduateReading {
  */
 export function graduateInput(reading: GraduateReading): InputQuantity {
   const where = "graduateInput";
+  requireObject(where, "reading", reading, "an object with name, readingMl, toleranceMl, …");
   const volume = requireNumber(where, "readingMl", reading.readingMl, { above: 0, unit: "mL" });
   const tolerance = atLeastZero(where, "toleranceMl", reading.toleranceMl);
   const division = atLeastZero(where, "divisionMl", reading.divisionMl);
@@ -92,6 +93,7 @@ export interface BalanceReading {
  */
 export function balanceInput(reading: BalanceReading): InputQuantity {
   const where = "balanceInput";
+  requireObject(where, "reading", reading, "an object with name, massG and divisionG");
   const mass = requireNumber(where, "massG", reading.massG, { above: 0, unit: "g" });
   const division = atLeastZero(where, "divisionG", reading.divisionG);
   const tolerance = atLeastZero(where, "toleranceG", reading.toleranceG ?? division);
@@ -127,6 +129,7 @@ export interface ThermometerReading {
  */
 export function thermometerInput(reading: ThermometerReading): InputQuantity {
   const where = "thermometerInput";
+  requireObject(where, "reading", reading, "an object with name, readingC, toleranceC, …");
   const temperature = requireNumber(where, "readingC", reading.readingC, { unit: "°C" });
   const tolerance = atLeastZero(where, "toleranceC", reading.toleranceC);
   const division = atLeastZero(where, "divisionC", reading.divisionC);

@@ -1,4 +1,4 @@
-import { InputError, requireNumber } from "../input/index.ts";
+import { InputError, requireFunction, requireNumber, requireObject } from "../input/index.ts";
 import { seededRandom } from "../numerics/index.ts";
 import { coverageIntervals } from "./coverage-interval.ts";
 import type { InputQuantity } from "./distribution.ts";
@@ -40,6 +40,8 @@ export function monteCarloUncertainty(
   options: MonteCarloOptions,
 ): MonteCarloResult {
   const where = "monteCarloUncertainty";
+  requireFunction(where, "model", model);
+  requireObject(where, "options", options, "an object with seed");
   requireInputs(where, inputs);
   const p = requireNumber(where, "coverageProbability", options.coverageProbability ?? 0.95, {
     above: 0,

@@ -1,4 +1,4 @@
-import { InputError, requireNumber } from "../input/index.ts";
+import { InputError, requireFunction, requireNumber } from "../input/index.ts";
 import { budgetRemarks } from "./budget-remarks.ts";
 import { correlationMatrix } from "./correlation.ts";
 import { coverageFactor } from "./coverage-factor.ts";
@@ -36,6 +36,7 @@ export function propagateUncertainty(
   options: PropagationOptions = {},
 ): UncertaintyBudget {
   const where = "propagateUncertainty";
+  requireFunction(where, "model", model);
   requireInputs(where, inputs);
   const correlations = options.correlations ?? [];
   const order = options.order ?? 1;

@@ -1,4 +1,4 @@
-import { requireNumber } from "../input/index.ts";
+import { requireNumber, requireObject } from "../input/index.ts";
 
 /**
  * A result as it should be written: the uncertainty rounded to its digits, the value to match.
@@ -21,6 +21,7 @@ export function quoteResult(
   options: { readonly significantDigits?: number; readonly unit?: string } = {},
 ): string {
   const where = "quoteResult";
+  requireObject(where, "options", options, "an object of options, or leave it out");
   const y = requireNumber(where, "value", value);
   const u = requireNumber(where, "uncertainty", uncertainty, { above: 0 });
   const bounds = { min: 1, max: 15, whole: true };

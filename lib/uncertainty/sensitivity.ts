@@ -1,4 +1,4 @@
-import { InputError } from "../input/index.ts";
+import { InputError, requireFunction } from "../input/index.ts";
 
 /** A measurement model: the result from named inputs. */
 export type MeasurementModel = (inputs: Readonly<Record<string, number>>) => number;
@@ -36,6 +36,7 @@ export function numericalDerivative(
   x: number,
   step: number,
 ): NumericalDerivative {
+  requireFunction("numericalDerivative", "f", f);
   let h = firstUsableStep(f, x, step);
   let previous = [centralDifference(f, x, h)];
   let best: NumericalDerivative = {

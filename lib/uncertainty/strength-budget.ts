@@ -1,4 +1,4 @@
-import { InputError } from "../input/index.ts";
+import { InputError, requireObject } from "../input/index.ts";
 import type { InputQuantity } from "./distribution.ts";
 import { propagateUncertainty } from "./propagate-uncertainty.ts";
 import { bestEstimateOf } from "./standard-uncertainty.ts";
@@ -36,6 +36,7 @@ export function dilutionStrengthBudget(
   options: PropagationOptions = {},
 ): UncertaintyBudget {
   const where = "dilutionStrengthBudget";
+  requireObject(where, "dilution", dilution, "an object with stock");
   const { stock, water, total, stockStrength } = dilution;
   const rest = total ?? water;
   if (rest === undefined || (water !== undefined && total !== undefined)) {
@@ -82,6 +83,7 @@ export function powderStrengthBudget(
   powder: PowderInputs,
   options: PropagationOptions = {},
 ): UncertaintyBudget {
+  requireObject("powderStrengthBudget", "powder", powder, "an object with mass and volume");
   const { mass, volume, purity } = powder;
   const inputs = purity === undefined ? [mass, volume] : [mass, volume, purity];
   requirePositive("powderStrengthBudget", inputs);

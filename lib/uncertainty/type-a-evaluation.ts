@@ -1,4 +1,4 @@
-import { InputError, requireNumber } from "../input/index.ts";
+import { InputError, requireEntries, requireNumber } from "../input/index.ts";
 import type { InputQuantity } from "./distribution.ts";
 
 /** A square of more would be too large for a number. */
@@ -31,6 +31,7 @@ export interface TypeAEvaluation {
  */
 export function typeAEvaluation(readings: readonly number[]): TypeAEvaluation {
   const where = "typeAEvaluation";
+  requireEntries(where, "readings", readings, "a list of numbers");
   if (readings.length < 2) {
     throw new InputError(where, "readings", readings, "write at least two readings");
   }
@@ -71,6 +72,7 @@ export function readingsInput(
   readings: readonly number[],
   unit?: string,
 ): InputQuantity {
+  requireEntries("readingsInput", "readings", readings, "a list of numbers");
   const { mean, standardUncertainty, degreesOfFreedom } = typeAEvaluation(readings);
   const distribution = { kind: "t", mean, standardUncertainty, degreesOfFreedom } as const;
   return unit === undefined ? { name, distribution } : { name, unit, distribution };
@@ -93,6 +95,8 @@ export function readingsInput(
  */
 export function correlationOfReadings(first: readonly number[], second: readonly number[]): number {
   const where = "correlationOfReadings";
+  requireEntries(where, "first", first, "a list of numbers");
+  requireEntries(where, "second", second, "a list of numbers");
   if (first.length !== second.length) {
     const advice = `write as many readings as in the first list (${first.length})`;
     throw new InputError(where, "second", second, advice);

@@ -1,4 +1,4 @@
-import { requireNumber } from "../input/index.ts";
+import { requireNumber, requireObject } from "../input/index.ts";
 import type { MonteCarloResult } from "./monte-carlo-result.ts";
 import { numericalTolerance } from "./numerical-tolerance.ts";
 import type { UncertaintyBudget } from "./uncertainty-budget.ts";
@@ -37,6 +37,8 @@ export function validatePropagation(
   significantDigits: number,
 ): PropagationValidation {
   const where = "validatePropagation";
+  requireObject(where, "budget", budget, "an object with interval and combinedStandardUncertainty");
+  requireObject(where, "drawn", drawn, "an object with symmetricInterval");
   const u = requireNumber(
     where,
     "budget.combinedStandardUncertainty",
