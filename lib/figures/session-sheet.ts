@@ -32,7 +32,7 @@ export function sessionSheet(session: Session): Table {
   const columns: TableColumn[] = [
     { field: "step", heading: "Step" },
     ...runs.map(({ number }) => ({ field: `batch${number}`, heading: `Batch ${number}` })),
-    { field: "temperatureC", heading: "Bath", unit: "°C", digits: 1 },
+    { field: "temperature", heading: "Bath", unit: "°C", align: "right" },
     { field: "volume", heading: "Fill", unit: "mL", align: "right" },
     { field: "agitation", heading: "Agitate" },
   ];
@@ -68,7 +68,7 @@ function stepRows(bath: string, session: Session, batches: number) {
   const same = new Set(steps.map((step) => step.volumeMl)).size === 1;
   const row = {
     step: rowName(bath, session, batches),
-    temperatureC: first?.temperatureC ?? null,
+    temperature: temperatureText(first),
     volume: same
       ? (first?.volumeMl ?? null)
       : steps.map((step) => (step.volumeMl === null ? "–" : step.volumeMl)).join(" / "),
@@ -104,6 +104,13 @@ function rowName(bath: string, { steps }: Session, batches: number): string {
   if (bath === "load") return "load, in the dark";
   const second = steps.some((step) => step.bath !== bath && step.bath.endsWith(" developer"));
   return bath === "developer" && second ? "first developer" : bath;
+}
+
+/** With the process's tolerance where it has one: `"37.8 ± 0.15"`. */
+function temperatureText(step: SessionStep | undefined): string | null {
+  if (step?.temperatureC == null) return null;
+  const { temperatureC, toleranceC } = step;
+  return `${temperatureC.toFixed(1)}${toleranceC === null ? "" : ` ± ${toleranceC}`}`;
 }
 
 /** Concentrates and water: `"290 + 290"`. */

@@ -137,6 +137,8 @@ describe("the other rows of the sheet", () => {
     expect(row(colour, "first developer")).toBeDefined();
     expect(row(colour, "developer")).toBeUndefined();
     expect(row(colour, "developer (mL)")?.batch1).toBe("290");
+    expect(row(colour, "first developer")?.temperature).toBe("38.0 ± 0.3");
+    expect(row(session, "developer")?.temperature).toBe("22.5");
   });
 
   it("do not let light in before the last sheet has left the fixer", () => {

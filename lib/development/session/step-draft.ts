@@ -70,7 +70,8 @@ export function bathDraft(step: RecipeStep, session: ReadSession, bath: BathTime
   const outS = Math.min(pourOutS, bath.timeS);
   const outAtS = bath.timeS - outS;
   const marks = agitationMarks(scheme, bath.timeS, outS);
-  const at = bath.temperatureC === null ? "" : `, ${bath.temperatureC.toFixed(1)} °C`;
+  const within = step.toleranceC === null ? "" : ` ± ${step.toleranceC}`;
+  const at = bath.temperatureC === null ? "" : `, ${bath.temperatureC.toFixed(1)}${within} °C`;
   const called = bath.called ?? step.bath;
   const actions: ActionDraft[] = [
     { afterS: 0, text: `pour in ${called}: ${bath.volumeMl} mL${at}` },

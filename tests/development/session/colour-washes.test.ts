@@ -90,7 +90,7 @@ describe("a colour session", () => {
     const temperatures = { developerC: 38, roomC: 20, waterBathC: 38 };
     const lines = texts(plan({ process: "colour reversal", temperatures }));
     expect(lines).toContain("measure 290 mL first developer, 38.0 °C");
-    expect(lines).toContain("pour in first developer: 290 mL, 38.0 °C");
+    expect(lines).toContain("pour in first developer: 290 mL, 38.0 ± 0.3 °C");
     expect(lines.some((line) => line.startsWith("pour out first developer"))).toBe(true);
     expect(texts(plan({})).join()).not.toContain("first developer");
   });
