@@ -101,8 +101,15 @@ function needNumber(
     const allowed = above === 0 ? "a number greater than 0" : "a number";
     const unit = name.endsWith("L") ? "L" : name === "settingMlPerStroke" ? "mL" : undefined;
     const volume = unit === undefined ? undefined : typedVolumeAdvice(value, unit);
-    problems.push(`${path(at, name)} is ${shown(value)}; ${volume ?? `write ${allowed}`}`);
+    const advice = volume ?? `write ${allowed}${digitsMeant(value)}`;
+    problems.push(`${path(at, name)} is ${shown(value)}; ${advice}`);
   }
+}
+
+/** The number in a text, as JSON writes it: without quotation marks, with a point. */
+function digitsMeant(value: unknown): string {
+  if (typeof value !== "string" || !/^-?\d+([.,]\d+)?$/.test(value.trim())) return "";
+  return `: ${value.trim().replace(",", ".")}`;
 }
 
 /** Names the field that was probably meant, if one is missing. */

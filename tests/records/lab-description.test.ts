@@ -60,6 +60,12 @@ describe("a lab's description", () => {
     const { process, ...rest } = { ...line, baths: [] };
     const lines = [line, { ...rest, proces: process }];
     const wrong = { ...minimal, today: "14.8.2026", lines, pumps: [pump, pump] };
+    const [bath] = line?.baths ?? [];
+    const baths = [{ ...bath, setTemperatureC: "37,8", timeMin: "3" }];
+    const typed = { ...minimal, lines: [{ ...line, baths }] };
+    expect(() => parseLabDescription(typed)).toThrow(
+      'lines[0].baths[0].setTemperatureC is "37,8"; write a number: 37.8; lines[0].baths[0].timeMin is "3"; write a number greater than 0: 3',
+    );
     const told = [
       'today is "14.8.2026"; write a day: "2026-08-14", or leave it out',
       'lines[1].process is missing; write a text (is it what "proces" holds?)',
