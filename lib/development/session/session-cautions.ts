@@ -7,7 +7,7 @@ const BY_BATH: Readonly<Record<string, readonly string[]>> = {
   ],
   developer: [`developers are alkaline and can sensitise the skin: ${GLOVES}`],
   "colour developer": [`colour developing agents sensitise the skin: ${GLOVES}`],
-  stop: [`acid: ${GLOVES}; do not breathe over the open tank`],
+  stop: [`the stop bath is acid: ${GLOVES}; do not breathe over the open tank`],
   bleach: [
     `bleach stains and irritates: ${GLOVES}`,
     "never let bleach meet acid, hypochlorite (household bleach) or a used fixer's bottle",
@@ -17,12 +17,12 @@ const BY_BATH: Readonly<Record<string, readonly string[]>> = {
     "never let bleach-fix meet acid or hypochlorite (household bleach): it gives off poisonous gas",
     "used bleach-fix holds silver and belongs in a collection bottle, unless the local code allows the drain",
   ],
-  "pre-bleach": [`may release traces of formaldehyde: air the room; ${GLOVES}`],
+  "pre-bleach": [`pre-bleach may release traces of formaldehyde: air the room; ${GLOVES}`],
   fixer: [
     "never let fixer meet strong acid or household bleach: it gives off poisonous gas",
     "used fixer holds silver and belongs in a collection bottle, not in the drain, unless the local code allows it",
   ],
-  "final rinse": [`may hold a biocide or formaldehyde: air the room; ${GLOVES}`],
+  "final rinse": [`the final rinse may hold a biocide or formaldehyde: air the room; ${GLOVES}`],
 };
 
 /** What to mind at a bath. */
