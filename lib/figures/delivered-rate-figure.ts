@@ -1,5 +1,6 @@
 import { InputError, requireObject } from "../input/index.ts";
 import type { DeliveredRates } from "../replenishment/index.ts";
+import { dateAxis } from "./date-axis.ts";
 import { type VegaLiteFigure, vegaLiteFigure } from "./figure.ts";
 import { palette } from "./theme.ts";
 
@@ -42,13 +43,7 @@ export function deliveredRateFigure(
     const advice = "write intervals with strokes and measured volumes";
     throw new InputError("deliveredRateFigure", "rates.intervals", "without both volumes", advice);
   }
-  const x = {
-    field: "date",
-    type: "temporal",
-    title: null,
-    scale: { type: "utc" },
-    axis: { format: "%d %b", tickCount: 8, labels: false },
-  };
+  const x = dateAxis(null);
   const y = { type: "quantitative", title: "Rate (mL/m²)", scale: { zero: false, padding: 8 } };
   const points = values.flatMap(({ date, set, delivered }) => [
     ...(delivered === null ? [] : [{ date, rate: delivered, which: "measured" }]),
@@ -107,7 +102,7 @@ export function deliveredRateFigure(
             {
               mark: { type: "line", color: palette.series[0] },
               encoding: {
-                x: { ...x, title: "Evening of (date)", axis: { format: "%d %b", tickCount: 8 } },
+                x: dateAxis("Evening of (date)"),
                 y: {
                   field: "sumL",
                   type: "quantitative",

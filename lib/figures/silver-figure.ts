@@ -1,6 +1,8 @@
-import { InputError, requireEntries, requireObject } from "../input/index.ts";
+import { requireObject } from "../input/index.ts";
 import type { SilverLog } from "../replenishment/index.ts";
+import { dateAxis } from "./date-axis.ts";
 import { type VegaLiteFigure, vegaLiteFigure } from "./figure.ts";
+import { requireRuns } from "./require-runs.ts";
 import { palette } from "./theme.ts";
 
 const WIDTH = 440;
@@ -30,15 +32,8 @@ export function silverFigure(
   options: { readonly title: string; readonly limitGPerL?: number },
 ): VegaLiteFigure {
   const where = "silverFigure";
-  requireEntries(where, "runs", runs, "a list, [ … ]");
+  requireRuns(where, runs);
   requireObject(where, "options", options, "an object with title");
-  if (!(runs?.length > 0) || runs.length > 4) {
-    throw new InputError(where, "runs", runs?.length, "write one to four { name, log }");
-  }
-  for (const { name, log } of runs) {
-    if (log.days.length >= 2) continue;
-    throw new InputError(where, `days of ${name}`, log.days.length, "write at least two days");
-  }
   const values = runs.flatMap(({ name, log }) =>
     log.days.map(({ date, silverGPerL }) => ({ date, run: name, silver: silverGPerL })),
   );
@@ -72,13 +67,7 @@ export function silverFigure(
           data: { values },
           mark: { type: "line" },
           encoding: {
-            x: {
-              field: "date",
-              type: "temporal",
-              title: "End of (date)",
-              scale: { type: "utc" },
-              axis: { format: "%d %b", tickCount: 8 },
-            },
+            x: dateAxis("End of (date)"),
             y,
             color: key,
             strokeDash: key,

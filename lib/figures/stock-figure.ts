@@ -1,5 +1,6 @@
 import { InputError, requireEntries, requireObject } from "../input/index.ts";
 import type { StockForecast, StockLevel } from "../solutions/index.ts";
+import { dateAxis } from "./date-axis.ts";
 import { type VegaLiteFigure, vegaLiteFigure } from "./figure.ts";
 import { palette } from "./theme.ts";
 
@@ -42,13 +43,7 @@ export function stockFigure(
     { date: forecast.orderBy, text: "order by", ink: palette.action, top: 8 },
     { date: forecast.emptyOn, text: "short on", ink: palette.control, top: 24 },
   ].filter(({ date }) => date !== null && date >= first.date && date <= last.date);
-  const x = {
-    field: "date",
-    type: "temporal",
-    title: "Morning of (date)",
-    scale: { type: "utc" },
-    axis: { format: "%d %b", tickCount: 8 },
-  };
+  const x = dateAxis("Morning of (date)");
   const y = { field: "litres", type: "quantitative", title: "On the shelf (L)" };
   // A name stands on the side of its day where there is room for it.
   const middle = levels[Math.floor(levels.length / 2)]?.date ?? last.date;

@@ -1,6 +1,8 @@
-import { InputError, requireEntries, requireObject } from "../input/index.ts";
+import { InputError, requireObject } from "../input/index.ts";
 import type { TankLog } from "../replenishment/index.ts";
+import { dateAxis } from "./date-axis.ts";
 import { type VegaLiteFigure, vegaLiteFigure } from "./figure.ts";
+import { requireRuns } from "./require-runs.ts";
 import { palette } from "./theme.ts";
 
 const WIDTH = 480;
@@ -36,15 +38,8 @@ export function tankLogFigure(
   },
 ): VegaLiteFigure {
   const where = "tankLogFigure";
-  requireEntries(where, "runs", runs, "a list, [ … ]");
+  requireRuns(where, runs);
   requireObject(where, "options", options, "an object with title");
-  if (!(runs?.length > 0) || runs.length > 4) {
-    throw new InputError(where, "runs", runs?.length, "write one to four { name, log }");
-  }
-  for (const { name, log } of runs) {
-    if (log.days.length >= 2) continue;
-    throw new InputError(where, `days of ${name}`, log.days.length, "write at least two days");
-  }
   const [first] = runs;
   const names = Object.keys(first?.log.days[0]?.concentrationGPerL ?? {});
   const components = options.components ?? names;
@@ -53,14 +48,6 @@ export function tankLogFigure(
     const advice = `write one of ${names.map((name) => `"${name}"`).join(", ")}`;
     throw new InputError(where, "components", component, advice);
   }
-  const x = {
-    field: "date",
-    type: "temporal",
-    title: null,
-    scale: { type: "utc" },
-    axis: { format: "%d %b", tickCount: 8, labels: false },
-  };
-  const shown = { ...x, title: "Day (date)", axis: { format: "%d %b", tickCount: 8 } };
   const key = { type: "nominal", sort: null, title: null } as const;
   const panels = components.map((component) => {
     const values = runs.flatMap(({ name, log }) =>
@@ -92,7 +79,7 @@ export function tankLogFigure(
       data: { values },
       mark: { type: "line", strokeWidth: 1.8 },
       encoding: {
-        x,
+        x: dateAxis(null),
         y,
         color: runs.length > 1 ? { field: "run", ...key } : { value: palette.series[0] },
         ...(runs.length > 1 ? { strokeDash: { field: "run", ...key } } : {}),
@@ -110,7 +97,7 @@ export function tankLogFigure(
       size: Math.max(1, (0.8 * WIDTH) / (first?.log.days.length ?? 1)),
     },
     encoding: {
-      x: shown,
+      x: dateAxis("Day (date)"),
       y: {
         field: "areaM2",
         type: "quantitative",
