@@ -13,6 +13,8 @@ const LIB = join(ROOT, "lib");
 const DIST = join(ROOT, "dist");
 /** Bundled in, so that what is installed stays light; every other package stays an import. */
 const BUNDLED = /^@stdlib\//;
+/** An import of another package, or of a table in data/. */
+const HEAVY_IMPORT = /^import .* from "(?:[^.]|.*\.json")/m;
 
 interface PackageFile {
   readonly [kind: string]: unknown;
@@ -50,6 +52,7 @@ async function buildInto(folder: string): Promise<number> {
 async function bundle(outdir: string): Promise<Metafile> {
   const entryPoints = [
     ...(await rooms()),
+    ...(await heavyModules()),
     join(LIB, "notebook", "cli.ts"),
     join(LIB, "notebook", "cell-process.ts"),
   ];
@@ -79,6 +82,20 @@ async function rooms(): Promise<readonly string[]> {
   const entries = await readdir(LIB, { withFileTypes: true });
   const folders = entries.filter((each) => each.isDirectory()).map(({ name }) => name);
   return [join(LIB, "index.ts"), ...folders.sort().map((name) => join(LIB, name, "index.ts"))];
+}
+
+/**
+ * Modules that lean on another package or a table. Each gets a file of its own, so that whoever
+ * bundles one function of a room for a page does not take along what all the others lean on.
+ */
+async function heavyModules(): Promise<readonly string[]> {
+  const entries = await readdir(LIB, { withFileTypes: true, recursive: true });
+  const paths = entries
+    .filter((each) => each.isFile() && each.name.endsWith(".ts"))
+    .map((each) => join(each.parentPath, each.name))
+    .filter((path) => !path.startsWith(join(LIB, "notebook")));
+  const texts = await Promise.all(paths.map((path) => readFile(path, "utf8")));
+  return paths.filter((_, i) => HEAVY_IMPORT.test(texts[i] ?? "")).sort();
 }
 
 async function externalPackages(): Promise<readonly string[]> {
