@@ -7,7 +7,7 @@ const FARADAY = 96_485.332_123_310_01;
 /**
  * Silver that a current plates out of fixer.
  *
- * m = η · I · t · M / F (one electron an ion): 4.0246 g for an ampere-hour at η = 1
+ * m = η · I · t · M / F (one electron an ion): 4.0247 g for an ampere-hour at η = 1
  *
  * @param cell.currentA current, A, at least 0
  * @param cell.hours time, h, at least 0
