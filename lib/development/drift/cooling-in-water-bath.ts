@@ -18,7 +18,7 @@ export interface CoolingInWaterBath extends TemperatureCourse {
  * dT1/dt = −k1·(T1 − T2);  dT2/dt = (V1/V2)·k1·(T1 − T2) − k2·(T2 − T_room), solved exactly (two
  * exponentials)
  *
- * @param input.tankVolumeMl @param input.bathVolumeMl volumes, mL, greater than 0
+ * @param input.tankVolumeMl @param input.bathVolumeMl volumes, mL, 0.001 to 1e15
  * @param input.startTemperatureC @param input.bathStartTemperatureC temperatures at minute 0, °C
  * @param input.roomC temperature of the room, °C
  * @param input.tankRatePerMin k1, exchange between tank and bath, per minute (coolingOfTank with
@@ -52,8 +52,9 @@ export function coolingInWaterBath(input: {
     input,
     "an object with tankVolumeMl, startTemperatureC, tankRatePerMin, …",
   );
-  const v1 = requireNumber(where, "tankVolumeMl", input.tankVolumeMl, { above: 0, unit: "mL" });
-  const v2 = requireNumber(where, "bathVolumeMl", input.bathVolumeMl, { above: 0, unit: "mL" });
+  const volume = { min: 1e-3, max: 1e15, unit: "mL" };
+  const v1 = requireNumber(where, "tankVolumeMl", input.tankVolumeMl, volume);
+  const v2 = requireNumber(where, "bathVolumeMl", input.bathVolumeMl, volume);
   const start = requireBathTemperature(where, "startTemperatureC", input.startTemperatureC);
   const bath = requireSurroundings(where, "bathStartTemperatureC", input.bathStartTemperatureC);
   const room = requireSurroundings(where, "roomC", input.roomC);
@@ -65,11 +66,14 @@ export function coolingInWaterBath(input: {
   const u2 = bath - room;
   const middle = -(k1 + share * k1 + k2) / 2;
   const half = Math.sqrt((k1 - share * k1 - k2) ** 2 + 4 * share * k1 * k1) / 2;
+  // From the product of the two rates: their difference loses its digits where one body is tiny.
+  const fastRate = middle - half;
+  const slowRate = fastRate === 0 ? 0 : (k1 * k2) / fastRate;
   const slope1 = -k1 * (u1 - u2);
   const slope2 = share * k1 * (u1 - u2) - k2 * u2;
   const follow = (u: number, slope: number, t: number) => {
-    const slow = Math.exp((middle + half) * t);
-    const fast = Math.exp((middle - half) * t);
+    const slow = Math.exp(slowRate * t);
+    const fast = Math.exp(fastRate * t);
     const odd = half * t < 1e-8 ? t * Math.exp(middle * t) : (slow - fast) / (2 * half);
     return room + (u * (slow + fast)) / 2 + (slope - middle * u) * odd;
   };

@@ -154,6 +154,16 @@ describe("coolingInWaterBath", () => {
     expect([still.temperatureAt(99), still.bathTemperatureAt(99)]).toEqual([24, 20]);
     expect(coolingInWaterBath(given).temperatureAt(1e5)).toBeCloseTo(16, 9);
   });
+  it("keeps its digits where one body is tiny, and refuses one that is next to nothing", () => {
+    const drop = { tankVolumeMl: 1e7, tankRatePerMin: 1, bathVolumeMl: 1, bathRatePerMin: 0.1 };
+    const course = coolingInWaterBath({ ...given, ...drop });
+    // The drop passes on k1·k2/(k1 + k1·V1/V2 + k2) of the difference a minute: 1 % in a million.
+    const slow = 0.1 / (1 + 1e7 + 0.1);
+    expect(course.temperatureAt(1e6)).toBeCloseTo(16 + 8 * Math.exp(-slow * 1e6), 5);
+    expect(() => coolingInWaterBath({ ...given, bathVolumeMl: 1e-200 })).toThrow(
+      "at least 0.001 mL",
+    );
+  });
 });
 
 describe("loggedTemperatures", () => {
