@@ -1,4 +1,4 @@
-import { InputError, requireObject } from "../input/index.ts";
+import { InputError, requireEntries, requireObject } from "../input/index.ts";
 import type { LabDescription } from "./lab-description.ts";
 import { labProblems } from "./lab-problems.ts";
 import type { LoggedBath } from "./temperature-log.ts";
@@ -34,6 +34,7 @@ export function parseLabDescription(json: unknown): LabDescription {
  */
 export function loggedBaths(lab: LabDescription): readonly LoggedBath[] {
   requireObject("loggedBaths", "lab", lab, "an object with name, lines, pumps, …");
+  requireEntries("loggedBaths", "lines", lab.lines, "a list, [ … ]");
   return lab.lines
     .flatMap(({ baths, dryer }) => (dryer === undefined ? [...baths] : [...baths, dryer]))
     .map(({ id, setTemperatureC }) => ({ id, setTemperatureC }));

@@ -1,4 +1,4 @@
-import { requireObject } from "../input/index.ts";
+import { requireEntries, requireObject } from "../input/index.ts";
 import type { LogProblem, ParsedLog } from "./log-problem.ts";
 
 /** What `problemMessage` looks at. */
@@ -23,6 +23,7 @@ const MOST_LINES = 6;
  */
 export function problemMessage(log: ProblemLog, most = 20): string {
   requireObject("problemMessage", "log", log, "an object with file, problems, rowsRead, …");
+  requireEntries("problemMessage", "problems", log.problems, "a list, [ … ]");
   const { file, problems, rowsRead, rowsRefused } = log;
   if (problems.length === 0) return "";
   const count = problems.length === 1 ? "1 problem" : `${problems.length} problems`;

@@ -1,4 +1,4 @@
-import { requireObject } from "../input/index.ts";
+import { requireEntries, requireObject } from "../input/index.ts";
 import type { ParsedLog } from "./log-problem.ts";
 import type { PumpReading } from "./log-rows.ts";
 
@@ -31,6 +31,8 @@ export function pumpIntervals(log: ParsedLog<PumpReading>): {
   readonly warnings: readonly string[];
 } {
   requireObject("pumpIntervals", "log", log, "an object with file, rows, problems, …");
+  requireEntries("pumpIntervals", "problems", log.problems, "a list, [ … ]");
+  requireEntries("pumpIntervals", "rows", log.rows, "a list, [ … ]");
   const refused = log.problems.filter((problem) => !problem.rowUsed).map(({ line }) => line);
   const intervals: PumpInterval[] = [];
   const warnings: string[] = [];

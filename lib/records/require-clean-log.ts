@@ -1,4 +1,4 @@
-import { InputError, requireObject } from "../input/index.ts";
+import { InputError, requireEntries, requireObject } from "../input/index.ts";
 import type { LogProblem, ParsedLog } from "./log-problem.ts";
 import { problemMessage } from "./problem-message.ts";
 
@@ -34,6 +34,7 @@ export class LogError extends InputError {
  */
 export function requireCleanLog<Row>(log: ParsedLog<Row>): readonly Row[] {
   requireObject("requireCleanLog", "log", log, "an object with file, rows, problems, …");
+  requireEntries("requireCleanLog", "problems", log.problems, "a list, [ … ]");
   if (log.problems.length > 0) throw new LogError(log);
   return log.rows;
 }

@@ -1,4 +1,4 @@
-import { requireObject } from "../input/index.ts";
+import { requireEntries, requireObject } from "../input/index.ts";
 import type { MixingSheet } from "./mixing-sheet.ts";
 
 const WIDTH = 76;
@@ -14,6 +14,17 @@ const WIDTH = 76;
  */
 export function mixingSheetText(sheet: MixingSheet): string {
   requireObject("mixingSheetText", "sheet", sheet, "an object with title, volumeMl, steps, …");
+  requireEntries("mixingSheetText", "cautions", sheet.cautions, "a list of texts");
+  requireEntries("mixingSheetText", "warnings", sheet.warnings, "a list of texts");
+  requireEntries("mixingSheetText", "assumptions", sheet.assumptions, "a list of texts");
+  if (sheet.cost !== null)
+    requireObject(
+      "mixingSheetText",
+      "cost",
+      sheet.cost,
+      "an object with currency, total, perLitre, …",
+    );
+  requireEntries("mixingSheetText", "steps", sheet.steps, "a list, [ … ]");
   const lines = [sheet.title, `Makes ${asVolume(sheet.volumeMl)}`];
   if (sheet.steps.length > 0) lines.push("", ...stepLines(sheet));
   if (sheet.cost !== null) {

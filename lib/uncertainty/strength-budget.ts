@@ -37,6 +37,9 @@ export function dilutionStrengthBudget(
 ): UncertaintyBudget {
   const where = "dilutionStrengthBudget";
   requireObject(where, "dilution", dilution, "an object with stock");
+  if (dilution.total !== undefined)
+    requireObject(where, "total", dilution.total, "an object with name and distribution");
+  requireObject(where, "stock", dilution.stock, "an object with name and distribution");
   const { stock, water, total, stockStrength } = dilution;
   const rest = total ?? water;
   if (rest === undefined || (water !== undefined && total !== undefined)) {
@@ -84,6 +87,18 @@ export function powderStrengthBudget(
   options: PropagationOptions = {},
 ): UncertaintyBudget {
   requireObject("powderStrengthBudget", "powder", powder, "an object with mass and volume");
+  requireObject(
+    "powderStrengthBudget",
+    "volume",
+    powder.volume,
+    "an object with name and distribution",
+  );
+  requireObject(
+    "powderStrengthBudget",
+    "mass",
+    powder.mass,
+    "an object with name and distribution",
+  );
   const { mass, volume, purity } = powder;
   const inputs = purity === undefined ? [mass, volume] : [mass, volume, purity];
   requirePositive("powderStrengthBudget", inputs);

@@ -66,4 +66,24 @@ describe("a public function given an argument of the wrong shape", () => {
     }
     expect(found.filter((each) => each !== undefined)).toEqual([]);
   });
+
+  it.each(functions.filter(({ file }) => !/^lib\/figures/.test(file)))(
+    "says so of what an argument lacks: $name",
+    async ({ name, examples }) => {
+      const args = await firstCall(name, examples[0]?.code ?? "");
+      const found: (string | undefined)[] = [];
+      for (const [at, arg] of (args ?? []).entries()) {
+        if (typeof arg !== "object" || arg === null || Array.isArray(arg)) continue;
+        for (const [key, part] of Object.entries(arg)) {
+          if (typeof part !== "object" || part === null) continue;
+          for (const wrong of [undefined, 7]) {
+            const broken = { ...arg, [key]: wrong };
+            const said = await stumble(scope[name] as Call, args ?? [], at, broken);
+            if (said !== undefined) found.push(`${key}: ${said}`);
+          }
+        }
+      }
+      expect(found).toEqual([]);
+    },
+  );
 });

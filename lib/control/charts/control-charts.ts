@@ -58,6 +58,7 @@ export function controlCharts(
     "an object with strips, batches and specification",
   );
   requireObject("controlCharts", "choices", choices, "an object with basePeriod");
+  requireObject("controlCharts", "basePeriod", choices.basePeriod, "an object");
   return seriesOfStrips(history).map((series) => chartSeries(series, choices));
 }
 

@@ -49,6 +49,8 @@ export function afterCheck(
 ): AfterCheck {
   const where = "afterCheck";
   requireObject(where, "ranking", ranking, "an object with process, faults, groups, …");
+  requireEntries(where, "logs", ranking.logs, "a list, [ … ]");
+  requireEntries(where, "faults", ranking.faults, "a list, [ … ]");
   requireEntries(where, "made", made, "a list, [ … ]");
   const start: readonly FaultHypothesis[] = [
     ...ranking.faults.map(({ id, name, probability }) => ({ id, name, probability })),

@@ -70,6 +70,7 @@ export interface FaultEvidenceInput extends StripHistory {
 export function faultEvidence(input: FaultEvidenceInput): FaultEvidence {
   const where = "faultEvidence";
   requireObject(where, "input", input, "an object with basePeriod, strips, batches, …");
+  requireObject(where, "basePeriod", input.basePeriod, "an object");
   const last = requireNumber(where, "lastStrips", input.lastStrips ?? 24, {
     min: 1,
     max: 60,

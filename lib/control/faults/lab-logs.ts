@@ -34,6 +34,8 @@ const DAY_MS = 86_400_000;
 export function labLogs(input: LabLogsInput): LabLogs {
   const where = "labLogs";
   requireObject(where, "input", input, "an object with basePeriod");
+  if (input.temperatures !== undefined)
+    requireObject(where, "temperatures", input.temperatures, "an object with bath and readings");
   const { basePeriod, asOf } = input;
   requireDates(where, [basePeriod?.from, basePeriod?.to, ...(asOf === undefined ? [] : [asOf])]);
   const period: LogPeriod = { base: basePeriod, asOf: asOf ?? "9999" };

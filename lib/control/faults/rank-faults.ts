@@ -1,5 +1,5 @@
 import { Matrix } from "ml-matrix";
-import { requireObject } from "../../input/index.ts";
+import { requireEntries, requireObject } from "../../input/index.ts";
 import { faultChecks } from "./fault-check.ts";
 import { courseShapes } from "./fault-courses.ts";
 import type { FaultEvidence } from "./fault-evidence.ts";
@@ -52,6 +52,9 @@ import { separatingCheck } from "./separating-check.ts";
 export function rankFaults(evidence: FaultEvidence, options: RankFaultsOptions = {}): FaultRanking {
   const where = "rankFaults";
   requireObject(where, "evidence", evidence, "an object with process, components, takenAt, …");
+  for (const list of ["takenAt", "assumptions", "warnings"] as const) {
+    requireEntries(where, `evidence.${list}`, evidence[list], "a list of texts");
+  }
   const table = options.table ?? faultTableOf(where, evidence.process);
   const checked = checkedOptions(where, table, options);
   const ready = requireFaultEvidence(where, evidence, table);

@@ -1,5 +1,5 @@
 import { inverse, Matrix } from "ml-matrix";
-import { InputError, requireNumber, requireObject } from "../../input/index.ts";
+import { InputError, requireEntries, requireNumber, requireObject } from "../../input/index.ts";
 import { episodeSize } from "./episode-size.ts";
 import { faultById } from "./fault-by-id.ts";
 import { type FaultComponent, requireComponents } from "./fault-component.ts";
@@ -63,6 +63,9 @@ export function signatureFromEpisodes(input: {
 }): EpisodeSignature {
   const where = "signatureFromEpisodes";
   requireObject(where, "input", input, "an object with table, fault, components, …");
+  requireEntries(where, "episodes", input.episodes, "a list, [ … ]");
+  requireEntries(where, "noise", input.noise, "a list, [ … ]");
+  requireObject(where, "table", input.table, "an object with process, name, note, …");
   const { table, components, episodes } = input;
   const entry = faultById(table, input.fault);
   requireComponents(where, components);

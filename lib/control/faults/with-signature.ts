@@ -1,4 +1,4 @@
-import { InputError, requireObject } from "../../input/index.ts";
+import { InputError, requireEntries, requireObject } from "../../input/index.ts";
 import { faultById } from "./fault-by-id.ts";
 import type { FaultTable, WholeSignature } from "./fault-table.ts";
 
@@ -23,12 +23,17 @@ export function withSignature(
   signature: WholeSignature,
 ): FaultTable {
   requireObject("withSignature", "table", table, "an object with process, name, note, …");
+  requireEntries("withSignature", "faults", table.faults, "a list, [ … ]");
+  requireObject("withSignature", "patterns", table.patterns, "an object");
   requireObject(
     "withSignature",
     "signature",
     signature,
     "an object with components, mean and covariance",
   );
+  requireEntries("withSignature", "covariance", signature.covariance, "a list, [ … ]");
+  requireEntries("withSignature", "mean", signature.mean, "a list of numbers");
+  requireEntries("withSignature", "components", signature.components, "a list, [ … ]");
   const entry = faultById(table, fault);
   const p = signature.components.length;
   const agree =

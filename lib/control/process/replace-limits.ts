@@ -1,4 +1,4 @@
-import { InputError, requireNumber, requireObject } from "../../input/index.ts";
+import { InputError, requireEntries, requireNumber, requireObject } from "../../input/index.ts";
 import { parseProcessSpecification } from "./parse-process-specification.ts";
 import type { ProcessLimit, ProcessLimits } from "./process-limits.ts";
 import type { ProcessSpecification } from "./process-specification.ts";
@@ -36,6 +36,7 @@ export function replaceLimits(
     specification,
     "an object with id, name, geometry, …",
   );
+  requireEntries("replaceLimits", "parameters", specification.parameters, "a list, [ … ]");
   requireObject("replaceLimits", "replacements", replacements, "an object");
   const ids = specification.parameters.map((each) => each.id);
   for (const id of Object.keys(replacements)) {

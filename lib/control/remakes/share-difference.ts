@@ -1,4 +1,4 @@
-import { requireNumber, requireObject } from "../../input/index.ts";
+import { requireEntries, requireNumber, requireObject } from "../../input/index.ts";
 import { studentTQuantile } from "../../numerics/index.ts";
 import { requireCounts, sum } from "./attribute-counts.ts";
 
@@ -43,7 +43,11 @@ export function shareDifference(
 ): ShareDifference {
   const where = "shareDifference";
   requireObject(where, "before", before, "an object with counts and sizes");
+  requireEntries(where, "sizes", before.sizes, "a list of numbers");
+  requireEntries(where, "counts", before.counts, "a list of numbers");
   requireObject(where, "since", since, "an object with counts and sizes");
+  requireEntries(where, "sizes", since.sizes, "a list of numbers");
+  requireEntries(where, "counts", since.counts, "a list of numbers");
   const confidence = requireNumber(where, "confidence", options.confidence ?? 0.95, {
     min: 0.5,
     max: 0.999,

@@ -52,6 +52,8 @@ export function trendOutlook(
   requireEntries(where, "times", times, "a list of numbers");
   requireEntries(where, "values", values, "a list of numbers");
   requireObject(where, "options", options, "an object of options, or leave it out");
+  if (options.limits !== undefined)
+    requireEntries(where, "limits", options.limits, "a list of numbers");
   const timeUnit = options.timeUnit ?? "a day";
   requireNumber(where, "number of readings", values.length, { min: 8 });
   const significance = requireNumber(where, "significance", options.significance ?? 0.05, {

@@ -1,4 +1,4 @@
-import { requireObject } from "../../input/index.ts";
+import { requireEntries, requireObject } from "../../input/index.ts";
 import type { Strip } from "../strip.ts";
 import { dateOf } from "../strips/local-time.ts";
 import type { MorningCall } from "./verdict.ts";
@@ -16,6 +16,7 @@ import type { MorningCall } from "./verdict.ts";
  */
 export function comparedDays(call: MorningCall, strips: readonly Strip[]): readonly string[] {
   requireObject("comparedDays", "call", call, "an object with verdict, reason, asOf, …");
+  requireEntries("comparedDays", "processes", call.processes, "a list, [ … ]");
   const days = new Set<string>();
   for (const { process, latestTakenAt, changeSinceGoodDay } of call.processes) {
     if (latestTakenAt === null) continue;

@@ -1,4 +1,4 @@
-import { InputError, requireObject } from "../../input/index.ts";
+import { InputError, requireEntries, requireObject } from "../../input/index.ts";
 import { faultEvidence } from "../faults/fault-evidence.ts";
 import type { FaultRanking } from "../faults/fault-ranking.ts";
 import { labLogs } from "../faults/lab-logs.ts";
@@ -55,6 +55,7 @@ export function likelyCauses(
   logs: readonly ProcessLogs[] = [],
 ): readonly LikelyCause[] {
   requireObject("likelyCauses", "call", call, "an object with verdict, reason, asOf, …");
+  requireEntries("likelyCauses", "processes", call.processes, "a list, [ … ]");
   const histories = stripHistories(lab);
   const time = lab.asOf === undefined ? {} : { asOf: lab.asOf };
   return call.processes

@@ -1,4 +1,4 @@
-import { closestWord, InputError, requireObject } from "../../input/index.ts";
+import { closestWord, InputError, requireEntries, requireObject } from "../../input/index.ts";
 import type { BasePeriod } from "../charts/chart-choices.ts";
 import type { ProcessSpecification } from "../process/process-specification.ts";
 import type { Strip, StripBatch } from "../strip.ts";
@@ -51,6 +51,8 @@ export interface MorningCallInput extends Omit<VerdictOptions, "charts"> {
 export function morningCall(input: MorningCallInput): MorningCall {
   const where = "morningCall";
   requireObject(where, "input", input, "an object with strips, batches and specifications");
+  requireEntries(where, "strips", input.strips, "a list, [ … ]");
+  requireEntries(where, "specifications", input.specifications, "a list, [ … ]");
   const { specifications, strips, basePeriods, charts } = input;
   const ids = specifications.map((each) => each.id);
   if (ids.length === 0) {

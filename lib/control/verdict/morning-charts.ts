@@ -1,4 +1,4 @@
-import { requireObject } from "../../input/index.ts";
+import { requireEntries, requireObject } from "../../input/index.ts";
 import { controlCharts, type SeriesCharts } from "../charts/control-charts.ts";
 import { chartsOfProcess } from "./charts-of-process.ts";
 import type { MorningCallInput } from "./morning-call.ts";
@@ -26,6 +26,8 @@ import { stripHistories } from "./strip-histories.ts";
  */
 export function morningCharts(lab: MorningCallInput): readonly SeriesCharts[] {
   requireObject("morningCharts", "lab", lab, "an object with strips, batches and specifications");
+  requireEntries("morningCharts", "specifications", lab.specifications, "a list, [ … ]");
+  requireEntries("morningCharts", "strips", lab.strips, "a list, [ … ]");
   return stripHistories(lab).flatMap((history) => {
     const own = lab.basePeriods?.[history.specification.id];
     const { charts } = chartsOfProcess(history, lab.charts, own);

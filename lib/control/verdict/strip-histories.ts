@@ -1,4 +1,4 @@
-import { requireObject } from "../../input/index.ts";
+import { requireEntries, requireObject } from "../../input/index.ts";
 import type { StripHistory } from "../strips/strip-history.ts";
 import type { MorningCallInput } from "./morning-call.ts";
 
@@ -19,6 +19,8 @@ export function stripHistories(
   lab: Pick<MorningCallInput, "strips" | "batches" | "crossovers" | "specifications" | "asOf">,
 ): readonly StripHistory[] {
   requireObject("stripHistories", "lab", lab, "an object with strips, batches and specifications");
+  requireEntries("stripHistories", "specifications", lab.specifications, "a list, [ … ]");
+  requireEntries("stripHistories", "strips", lab.strips, "a list, [ … ]");
   const { strips, batches, crossovers = [], specifications, asOf } = lab;
   const time = asOf === undefined ? {} : { asOf };
   return specifications

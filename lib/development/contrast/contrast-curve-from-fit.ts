@@ -1,4 +1,4 @@
-import { requireObject } from "../../input/index.ts";
+import { requireEntries, requireObject } from "../../input/index.ts";
 import { type ContrastCurve, exponentialApproach, powerOfTime } from "./contrast-curve.ts";
 import type { ContrastFit } from "./fit-contrast-time.ts";
 
@@ -27,6 +27,8 @@ export function contrastCurveFromFit(fit: ContrastFit, refuseBeyondFactor = 1.5)
     fit,
     "an object with law, parameters, confidence, …",
   );
+  requireObject("contrastCurveFromFit", "range", fit.range, "an object with minMin and maxMin");
+  requireEntries("contrastCurveFromFit", "parameters", fit.parameters, "a list, [ … ]");
   const [first = Number.NaN, second = Number.NaN, third] = fit.parameters.map((each) => each.value);
   const reach = { range: fit.range, refuseBeyondFactor };
   if (fit.law === "power") return powerOfTime({ atOneMinute: first, exponent: second, ...reach });

@@ -63,6 +63,7 @@ export function exponentialApproach(
 ): ContrastCurve {
   const where = "exponentialApproach";
   requireObject(where, "input", input, "an object with ceiling, ratePerMin and range");
+  requireObject(where, "range", input.range, "an object with minMin and maxMin");
   const ceiling = requireNumber(where, "ceiling", input.ceiling, { above: 0, max: 10 });
   const rate = requireNumber(where, "ratePerMin", input.ratePerMin, { above: 0, max: 20 });
   const delay = requireNumber(where, "delayMin", input.delayMin ?? 0, { min: -60, max: 60 });
@@ -103,6 +104,7 @@ export function powerOfTime(
 ): ContrastCurve {
   const where = "powerOfTime";
   requireObject(where, "input", input, "an object with atOneMinute, exponent and range");
+  requireObject(where, "range", input.range, "an object with minMin and maxMin");
   const scale = requireNumber(where, "atOneMinute", input.atOneMinute, { above: 0, max: 10 });
   const exponent = requireNumber(where, "exponent", input.exponent, { above: 0, max: 3 });
   return {

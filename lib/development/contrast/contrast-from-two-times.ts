@@ -42,6 +42,8 @@ export function contrastFromTwoTimes(input: {
 }): TwoTimeContrast {
   const where = "contrastFromTwoTimes";
   requireObject(where, "input", input, "an object with first and second");
+  requireObject(where, "second", input.second, "an object with timeMin and contrastIndex");
+  requireObject(where, "first", input.first, "an object with timeMin and contrastIndex");
   const { first, second } = input;
   const t1 = requireNumber(where, "first.timeMin", first.timeMin, { above: 0, unit: "min" });
   const t2 = requireNumber(where, "second.timeMin", second.timeMin, {

@@ -47,6 +47,7 @@ export function developmentChange(input: {
 }): DevelopmentChange {
   const where = "developmentChange";
   requireObject(where, "input", input, "an object with curve, timeMin and timeErrorMin");
+  requireObject(where, "curve", input.curve, "an object with law, range, refuseBeyondFactor, …");
   const { curve } = input;
   const timeMin = requireTimeInReach(where, "timeMin", input.timeMin, curve);
   const error = requireNumber(where, "timeErrorMin", input.timeErrorMin, { unit: "min" });

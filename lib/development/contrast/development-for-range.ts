@@ -60,6 +60,7 @@ export function developmentForRange(
 ): ZoneDevelopments {
   const where = "developmentForRange";
   requireObject(where, "input", input, "an object with curve");
+  requireObject(where, "curve", input.curve, "an object with law, range, refuseBeyondFactor, …");
   const { curve } = input;
   const normalStops = requireNumber(where, "normalStops", input.normalStops ?? 7, {
     min: 3,

@@ -58,6 +58,7 @@ export function pushDevelopment(
 ): PushDevelopment {
   const where = "pushDevelopment";
   requireObject(where, "input", input, "an object with curve, normalTimeMin and stops");
+  requireObject(where, "curve", input.curve, "an object with law, range, refuseBeyondFactor, …");
   const { curve } = input;
   const normal = requireTimeInReach(where, "normalTimeMin", input.normalTimeMin, curve);
   const stops = requireNumber(where, "stops", input.stops, { min: -3, max: 3, unit: "stops" });

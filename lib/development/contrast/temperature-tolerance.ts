@@ -51,6 +51,13 @@ export function temperatureTolerance(input: {
 }): TemperatureTolerance {
   const where = "temperatureTolerance";
   requireObject(where, "input", input, "an object with model, temperatureC and allowed");
+  requireObject(where, "allowed", input.allowed, "an object");
+  requireObject(
+    where,
+    "model",
+    input.model,
+    "an object with kind, referenceTemperatureC, range, …",
+  );
   const { model, allowed } = input;
   const center = requireBathTemperature(where, "temperatureC", input.temperatureC);
   requireWithinReach(where, "temperatureC", center, model);

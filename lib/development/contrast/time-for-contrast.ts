@@ -42,6 +42,7 @@ export function timeForContrast(
 ): TimeForContrast {
   const where = "timeForContrast";
   requireObject(where, "input", input, "an object with curve and contrastIndex");
+  requireObject(where, "curve", input.curve, "an object with law, range, refuseBeyondFactor, …");
   const { curve } = input;
   const wanted = requireNumber(where, "contrastIndex", input.contrastIndex, { above: 0 });
   const timeMin = timeOfContrast(where, curve, wanted);

@@ -44,6 +44,8 @@ export function coolingFromTwoReadings(input: {
 }): CoolingFromReadings {
   const where = "coolingFromTwoReadings";
   requireObject(where, "input", input, "an object with first, second and surroundingsC");
+  requireObject(where, "second", input.second, "an object with timeMin and temperatureC");
+  requireObject(where, "first", input.first, "an object with timeMin and temperatureC");
   const { first, second } = input;
   const t1 = requireNumber(where, "first.timeMin", first.timeMin, { min: 0, unit: "min" });
   const t2 = requireNumber(where, "second.timeMin", second.timeMin, {

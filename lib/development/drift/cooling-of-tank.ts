@@ -61,6 +61,7 @@ export function coolingOfTank(input: {
 }): CoolingOfTank {
   const where = "coolingOfTank";
   requireObject(where, "input", input, "an object with tank, startTemperatureC and surroundingsC");
+  requireObject(where, "tank", input.tank, "an object with volumeMl");
   const { tank } = input;
   const medium = heatTransferMedium(where, "medium", input.medium ?? "still air");
   const positive = { above: 0, max: 1e5, unit: "W/(m²·K)" };

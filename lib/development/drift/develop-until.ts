@@ -63,6 +63,9 @@ export function developUntil(
   const where = "developUntil";
   requireObject(where, "input", input, "an object with model, targetMin and course");
   const { model, course } = input;
+  requireObject(where, "model", model, "a rate model, such as defaultRateModel gives");
+  requireObject(where, "model.range", model.range, "an object with minC and maxC");
+  requireObject(where, "course", course, "a course, such as coolingOfTank gives");
   const targetMin = requireMinutes(where, "targetMin", input.targetMin);
   const targetTemperatureC = input.targetTemperatureC ?? model.referenceTemperatureC;
   requireWithinReach(where, "targetTemperatureC", targetTemperatureC, model);

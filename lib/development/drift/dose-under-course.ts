@@ -53,6 +53,18 @@ export function doseUnderCourse(input: {
   readonly durationMin: number;
 }): DevelopmentDose {
   requireObject("doseUnderCourse", "input", input, "an object with model, course and durationMin");
+  requireObject(
+    "doseUnderCourse",
+    "course",
+    input.course,
+    "an object with kind, startTemperatureC, lowestC, …",
+  );
+  requireObject(
+    "doseUnderCourse",
+    "model",
+    input.model,
+    "an object with kind, referenceTemperatureC, range, …",
+  );
   const { model, course } = input;
   const where = "doseUnderCourse";
   const durationMin = requireNumber(where, "durationMin", input.durationMin, {
@@ -108,6 +120,12 @@ export function doseForProfile(input: {
   readonly profile: readonly TemperatureReading[];
 }): DevelopmentDose {
   requireObject("doseForProfile", "input", input, "an object with model and profile");
+  requireObject(
+    "doseForProfile",
+    "model",
+    input.model,
+    "an object with kind, referenceTemperatureC, range, …",
+  );
   const course = loggedTemperatures(input.profile);
   return doseUnderCourse({ model: input.model, course, durationMin: course.knownUntilMin });
 }

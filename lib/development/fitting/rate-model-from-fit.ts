@@ -1,4 +1,4 @@
-import { requireObject } from "../../input/index.ts";
+import { requireEntries, requireObject } from "../../input/index.ts";
 import { activationEnergyModel } from "../rate/activation-energy-model.ts";
 import { factorPerTenDegreesModel } from "../rate/factor-per-ten-degrees-model.ts";
 import type { RateModel, RateReach } from "../rate/rate-model.ts";
@@ -30,6 +30,14 @@ export function rateModelFromFit(fit: TimeTemperatureFit, reach: RateReach = {})
     "fit",
     fit,
     "an object with law, coefficient, coefficientUnit, …",
+  );
+  requireObject("rateModelFromFit", "range", fit.range, "an object with minC and maxC");
+  requireEntries("rateModelFromFit", "rows", fit.rows, "a list, [ … ]");
+  requireObject(
+    "rateModelFromFit",
+    "coefficient",
+    fit.coefficient,
+    "an object with value, standardError, lower, …",
   );
   const given = {
     referenceTemperatureC: fit.referenceTemperatureC,

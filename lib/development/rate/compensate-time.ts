@@ -67,6 +67,13 @@ export function compensateTime(
     input,
     "an object with timeMin, fromTemperatureC and toTemperatureC",
   );
+  if (input.model !== undefined)
+    requireObject(
+      where,
+      "model",
+      input.model,
+      "an object with kind, referenceTemperatureC, range, …",
+    );
   const given = requireMinutes(where, "timeMin", input.timeMin);
   const from = requireBathTemperature(
     where,

@@ -62,6 +62,7 @@ export function rangeWarnings(
     model,
     "an object with kind, referenceTemperatureC, range, …",
   );
+  requireObject("rangeWarnings", "range", model.range, "an object with minC and maxC");
   requireEntries("rangeWarnings", "temperaturesC", temperaturesC, "a list of numbers");
   const { minC, maxC } = model.range;
   return [...new Set(temperaturesC)].flatMap((each) => {

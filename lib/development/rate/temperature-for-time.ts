@@ -65,6 +65,13 @@ export function temperatureForTime(
     input,
     "an object with timeMin, fromTemperatureC and wantedTimeMin",
   );
+  if (input.model !== undefined)
+    requireObject(
+      where,
+      "model",
+      input.model,
+      "an object with kind, referenceTemperatureC, range, …",
+    );
   const given = requireMinutes(where, "timeMin", input.timeMin);
   const wanted = requireMinutes(where, "wantedTimeMin", input.wantedTimeMin);
   const from = requireBathTemperature(where, "fromTemperatureC", input.fromTemperatureC);

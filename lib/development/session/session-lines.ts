@@ -1,4 +1,4 @@
-import { InputError } from "../../input/index.ts";
+import { InputError, requireEntries } from "../../input/index.ts";
 import type { Session } from "./session-result.ts";
 
 /**
@@ -16,6 +16,9 @@ export function sessionLines(session: Session): readonly string[] {
   if (!Array.isArray(session?.steps)) {
     throw new InputError("sessionLines", "session", session, "write the result of planSession");
   }
+  const like = "the result of planSession";
+  requireEntries("sessionLines", "session.batches", session.batches, like);
+  requireEntries("sessionLines", "session.drying", session.drying, like);
   const lines: string[] = [];
   let batch = 0;
   for (const step of session.steps) {

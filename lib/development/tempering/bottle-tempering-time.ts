@@ -48,6 +48,7 @@ export function bottleTemperingTime(input: {
 }): BottleTemperingTime {
   const where = "bottleTemperingTime";
   requireObject(where, "input", input, "an object with bottle, startC and bathC");
+  requireObject(where, "bottle", input.bottle, "an object with volumeMl");
   const withinC = requireNumber(where, "withinC", input.withinC ?? 0.5, {
     above: 0,
     max: 20,

@@ -1,4 +1,4 @@
-import { InputError, requireObject } from "../../input/index.ts";
+import { InputError, requireEntries, requireObject } from "../../input/index.ts";
 import {
   type LiquidPart,
   liquidHeat,
@@ -40,6 +40,8 @@ export function mixedTemperature(input: {
 }): MixedTemperature {
   const where = "mixedTemperature";
   requireObject(where, "input", input, "an object with liquids");
+  if (input.vessels !== undefined) requireEntries(where, "vessels", input.vessels, "a list, [ … ]");
+  requireEntries(where, "liquids", input.liquids, "a list, [ … ]");
   const parts = [
     ...input.liquids.map((each, i) => liquidHeat(where, `liquids[${i}]`, each)),
     ...(input.vessels ?? []).map((each, i) => vesselHeat(where, `vessels[${i}]`, each)),

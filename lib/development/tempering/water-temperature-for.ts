@@ -1,4 +1,4 @@
-import { InputError, requireNumber, requireObject } from "../../input/index.ts";
+import { InputError, requireEntries, requireNumber, requireObject } from "../../input/index.ts";
 import { shown } from "../rate/shown.ts";
 import {
   type LiquidPart,
@@ -50,6 +50,7 @@ export function waterTemperatureFor(input: {
 }): WaterTemperature {
   const where = "waterTemperatureFor";
   requireObject(where, "input", input, "an object with waterMl and targetC");
+  if (input.liquids !== undefined) requireEntries(where, "liquids", input.liquids, "a list, [ … ]");
   const volume = requireNumber(where, "waterMl", input.waterMl, { above: 0, unit: "mL" });
   const target = requireLiquidTemperature(where, "targetC", input.targetC);
   const others = [

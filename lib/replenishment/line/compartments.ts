@@ -1,4 +1,4 @@
-import { InputError, requireNumber } from "../../input/index.ts";
+import { InputError, requireEntries, requireNumber } from "../../input/index.ts";
 import type { ComponentInTank, LineComponent, LineTankFlows, TankLine } from "./tank-line.ts";
 
 /** Where what leaves the tanks goes to. */
@@ -18,6 +18,7 @@ export function requireTankNames(
   flows: readonly LineTankFlows[],
 ): void {
   const names = flows.map(({ name }) => name);
+  requireEntries(where, "components", line.components, "a list, [ … ]");
   for (const component of line.components) {
     for (const tank of Object.keys(component.inTanks)) {
       if (names.includes(tank)) continue;

@@ -1,4 +1,4 @@
-import { InputError, requireNumber, requireObject } from "../../input/index.ts";
+import { InputError, requireEntries, requireNumber, requireObject } from "../../input/index.ts";
 import { dateOfDay, requireConsecutiveDays } from "../calendar.ts";
 import { type PumpCounterReading, type PumpLogProblem, timedReadings } from "./pump-days.ts";
 import { daysWithoutReading, missingDays, strokesBetween } from "./pump-gaps.ts";
@@ -58,6 +58,7 @@ export function deliveredRates(log: {
 }): DeliveredRates {
   const where = "deliveredRates";
   requireObject(where, "log", log, "an object with readings and days");
+  requireEntries(where, "days", log.days, "a list, [ … ]");
   if (!Array.isArray(log.readings) || log.readings.length < 2) {
     const advice = "write at least two readings of one pump; without them production tells no rate";
     throw new InputError(where, "readings", log.readings, advice);

@@ -1,4 +1,4 @@
-import { InputError, requireNumber, requireObject } from "../../input/index.ts";
+import { InputError, requireEntries, requireNumber, requireObject } from "../../input/index.ts";
 
 /** What a machine does at its speed. */
 export interface MachineRun {
@@ -53,6 +53,7 @@ export function machineRun(machine: {
 }): MachineRun {
   const where = "machineRun";
   requireObject(where, "machine", machine, "an object with widthMm");
+  if (machine.baths !== undefined) requireEntries(where, "baths", machine.baths, "a list, [ … ]");
   const width = requireNumber(where, "widthMm", machine.widthMm, {
     above: 0,
     max: 5000,

@@ -1,4 +1,4 @@
-import { requireNumber, requireObject } from "../../input/index.ts";
+import { requireEntries, requireNumber, requireObject } from "../../input/index.ts";
 import { type AreaReading, convertAreaRate, formatAreaM2, photoFormat } from "../../units/index.ts";
 
 /** What one format takes. */
@@ -54,6 +54,7 @@ export function rateTable(rate: {
 }): RateTable {
   const where = "rateTable";
   requireObject(where, "rate", rate, "an object with mlPerM2");
+  if (rate.formats !== undefined) requireEntries(where, "formats", rate.formats, "a list of texts");
   const mlPerM2 = requireNumber(where, "mlPerM2", rate.mlPerM2, {
     min: 0,
     max: 1e7,

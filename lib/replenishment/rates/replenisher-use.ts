@@ -1,4 +1,4 @@
-import { InputError, requireNumber, requireObject } from "../../input/index.ts";
+import { InputError, requireEntries, requireNumber, requireObject } from "../../input/index.ts";
 import { type StockForecast, stockForecast } from "../../solutions/index.ts";
 import { formatAreaM2 } from "../../units/index.ts";
 import { requireVolume } from "../require-volume.ts";
@@ -52,6 +52,8 @@ export function replenisherUse(use: {
 }): ReplenisherUse {
   const where = "replenisherUse";
   requireObject(where, "use", use, "an object with replenishers and areaM2");
+  if (use.formats !== undefined) requireEntries(where, "formats", use.formats, "a list of texts");
+  requireEntries(where, "replenishers", use.replenishers, "a list, [ … ]");
   const area = requireNumber(where, "areaM2", use.areaM2, { min: 0, max: 1e9, unit: "m²" });
   const priced = use.replenishers.map(({ name, rateMlPerM2, pricePerL }) => {
     const rate = requireNumber(where, `rateMlPerM2 of ${name}`, rateMlPerM2, {

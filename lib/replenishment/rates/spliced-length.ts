@@ -1,4 +1,4 @@
-import { InputError, requireNumber, requireObject } from "../../input/index.ts";
+import { InputError, requireEntries, requireNumber, requireObject } from "../../input/index.ts";
 import { type FormatCount, photoFormat } from "../../units/index.ts";
 
 /** Films spliced end to end into one long length. */
@@ -42,6 +42,7 @@ export function splicedLength(splice: {
 }): SplicedLength {
   const where = "splicedLength";
   requireObject(where, "splice", splice, "an object with films");
+  requireEntries(where, "films", splice.films, "a list, [ … ]");
   const rows = splice.films.map(({ format, count }) => {
     requireNumber(where, `count of ${format}`, count, { min: 0, max: 1e6, whole: true });
     return { ...photoFormat(format), count };

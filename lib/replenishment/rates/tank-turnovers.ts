@@ -1,4 +1,10 @@
-import { InputError, requireNumber, requireObject, requireOneOf } from "../../input/index.ts";
+import {
+  InputError,
+  requireEntries,
+  requireNumber,
+  requireObject,
+  requireOneOf,
+} from "../../input/index.ts";
 import { requireLitres } from "../require-litres.ts";
 import type { DeliveredInterval } from "./delivered-rates.ts";
 import { momentOf } from "./pump-days.ts";
@@ -45,6 +51,8 @@ export function tankTurnoversAt(log: {
 }): TankTurnovers {
   const where = "tankTurnoversAt";
   requireObject(where, "log", log, "an object with intervals, volumeL and at");
+  requireEntries(where, "at", log.at, "a list of texts");
+  requireEntries(where, "intervals", log.intervals, "a list, [ … ]");
   const volumeL = requireLitres(where, "volumeL", log.volumeL, log);
   const by = requireOneOf(where, "by", log.by ?? "set", ["set", "delivered"]);
   const hold = requireNumber(where, "holdDays", log.holdDays ?? 0, {

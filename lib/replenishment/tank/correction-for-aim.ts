@@ -47,7 +47,9 @@ export function correctionForAim(
 ): CorrectionForAim {
   const where = "correctionForAim";
   requireObject(where, "bath", bath, "an object with volumeL and gPerL");
+  requireObject(where, "gPerL", bath.gPerL, "an object");
   requireObject(where, "wanted", wanted, "an object with component, aimGPerL, add, …");
+  if (wanted.addGPerL !== undefined) requireObject(where, "addGPerL", wanted.addGPerL, "an object");
   const volume = requireLitres(where, "volumeL", bath.volumeL, bath);
   const { component, add, addGPerL = {} } = wanted;
   const bounds = { min: 0, max: 1e6, unit: "g/L" };

@@ -60,6 +60,7 @@ export function correctBath(
 ): CorrectedTank {
   const where = "correctBath";
   requireObject(where, "bath", bath, "an object with volumeL and gPerL");
+  requireObject(where, "gPerL", bath.gPerL, "an object");
   const volume = requireLitres(where, "volumeL", bath.volumeL, bath);
   const names = Object.keys(bath.gPerL);
   for (const name of names) {

@@ -1,4 +1,4 @@
-import { InputError, requireNumber, requireObject } from "../../input/index.ts";
+import { InputError, requireEntries, requireNumber, requireObject } from "../../input/index.ts";
 import { dateOfDay } from "../calendar.ts";
 import { momentOf } from "../rates/pump-days.ts";
 
@@ -22,6 +22,8 @@ export function momentAtTurnovers(
 ): string {
   const where = "momentAtTurnovers";
   requireObject(where, "strips", strips, "an object with at and turnovers");
+  requireEntries(where, "turnovers", strips.turnovers, "a list of numbers");
+  requireEntries(where, "at", strips.at, "a list of texts");
   const wanted = requireNumber(where, "turnovers", turnovers);
   const { at, turnovers: reached } = strips;
   if (at.length === 0 || at.length !== reached.length) {

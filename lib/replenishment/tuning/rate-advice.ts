@@ -1,4 +1,4 @@
-import { requireNumber, requireObject } from "../../input/index.ts";
+import { requireEntries, requireNumber, requireObject } from "../../input/index.ts";
 import type { RateChange } from "./rate-change-result.ts";
 import { rateAnswer } from "./tank-answer.ts";
 
@@ -68,6 +68,7 @@ const BROKEN = -0.5;
 export function rateAdvice(change: RateChange, options: RateAdviceOptions): RateAdvice {
   const where = "rateAdvice";
   requireObject(where, "change", change, "an object with finding, reason, error, …");
+  requireEntries(where, "errorInterval", change.errorInterval, "a list of numbers");
   requireObject(where, "options", options, "an object with rateMlPerM2");
   const rate = requireNumber(where, "rateMlPerM2", options.rateMlPerM2, {
     above: 0,

@@ -1,4 +1,4 @@
-import { InputError, requireNumber, requireObject } from "../../input/index.ts";
+import { InputError, requireEntries, requireNumber, requireObject } from "../../input/index.ts";
 
 /** A sum of money a month with its interval. */
 export interface MonthlyCost {
@@ -51,6 +51,7 @@ export function rateCost(given: {
 }): RateCost {
   const where = "rateCost";
   requireObject(where, "given", given, "an object with rateMlPerM2, error, errorInterval, …");
+  requireEntries(where, "errorInterval", given.errorInterval, "a list of numbers");
   const rate = requireNumber(where, "rateMlPerM2", given.rateMlPerM2, { above: 0, max: 1e6 });
   const area = requireNumber(where, "areaM2PerDay", given.areaM2PerDay, { min: 0, max: 1e6 });
   const price = requireNumber(where, "pricePerL", given.pricePerL, { min: 0, max: 1e6 });

@@ -1,4 +1,4 @@
-import { InputError, requireNumber, requireObject } from "../../input/index.ts";
+import { InputError, requireEntries, requireNumber, requireObject } from "../../input/index.ts";
 import { leastSquares, studentTQuantile } from "../../numerics/index.ts";
 
 /** A change of rate that the lab made itself, at a known moment and of a known size. */
@@ -46,6 +46,9 @@ export function rateSensitivity(
 ): readonly ChannelSensitivity[] {
   const where = "rateSensitivity";
   requireObject(where, "history", history, "an object with turnovers, deviations and changes");
+  requireEntries(where, "changes", history.changes, "a list, [ … ]");
+  requireEntries(where, "deviations", history.deviations, "a list, [ … ]");
+  requireEntries(where, "turnovers", history.turnovers, "a list of numbers");
   const confidence = requireNumber(where, "confidence", options.confidence ?? 0.95, {
     min: 0.5,
     max: 0.999,

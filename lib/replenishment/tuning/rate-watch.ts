@@ -1,4 +1,4 @@
-import { InputError, requireNumber, requireObject } from "../../input/index.ts";
+import { InputError, requireEntries, requireNumber, requireObject } from "../../input/index.ts";
 import { deliveredRates } from "../rates/delivered-rates.ts";
 import { setRateChanges } from "../rates/set-rate-changes.ts";
 import { tankTurnoversAt } from "../rates/tank-turnovers.ts";
@@ -42,7 +42,11 @@ const FEW_STROKES = 40;
 export function rateWatch(logs: RateLogs, options: RateWatchOptions = {}): RateWatch {
   const where = "rateWatch";
   requireObject(where, "logs", logs, "an object with readings, days, volumeL, …");
+  requireObject(where, "strips", logs.strips, "an object with at and deviations");
+  requireEntries(where, "days", logs.days, "a list, [ … ]");
   requireObject(where, "options", options, "an object of options, or leave it out");
+  if (options.sensitivity !== undefined)
+    requireEntries(where, "sensitivity", options.sensitivity, "a list of numbers");
   const baseDays = requireNumber(where, "baseDays", options.baseDays ?? 21, { min: 3, max: 365 });
   const given = requireNumber(where, "sensitivityError", options.sensitivityError ?? 0, {
     min: 0,

@@ -1,4 +1,4 @@
-import { InputError, requireObject } from "../../input/index.ts";
+import { InputError, requireEntries, requireObject } from "../../input/index.ts";
 import { deliveredRates } from "../rates/delivered-rates.ts";
 import { type SetRateChange, setRateChanges } from "../rates/set-rate-changes.ts";
 import { tankTurnoversAt } from "../rates/tank-turnovers.ts";
@@ -49,6 +49,8 @@ export interface LoggedSensitivity {
 export function sensitivityFromLogs(logs: RateLogs): LoggedSensitivity {
   const where = "sensitivityFromLogs";
   requireObject(where, "logs", logs, "an object with readings, days, volumeL, …");
+  requireObject(where, "strips", logs.strips, "an object with at and deviations");
+  requireEntries(where, "days", logs.days, "a list, [ … ]");
   const { intervals, problems } = deliveredRates({ readings: logs.readings, days: logs.days });
   const [first, last] = [intervals[0], intervals.at(-1)];
   if (first === undefined || last === undefined) {

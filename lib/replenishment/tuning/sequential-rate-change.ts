@@ -1,4 +1,4 @@
-import { requireNumber, requireObject } from "../../input/index.ts";
+import { requireEntries, requireNumber, requireObject } from "../../input/index.ts";
 import { fQuantile } from "../../numerics/index.ts";
 import { rateBank } from "./rate-bank.ts";
 import { MOMENTS_PER_TURNOVER } from "./rate-change.ts";
@@ -47,6 +47,10 @@ export function sequentialRateChange(
 ): readonly RateEstimate[] {
   const where = "sequentialRateChange";
   requireObject(where, "series", series, "an object with turnovers, deviations, sensitivity, …");
+  requireEntries(where, "noise", series.noise, "a list, [ … ]");
+  requireEntries(where, "sensitivity", series.sensitivity, "a list of numbers");
+  requireEntries(where, "deviations", series.deviations, "a list, [ … ]");
+  requireEntries(where, "turnovers", series.turnovers, "a list of numbers");
   const confidence = requireNumber(where, "confidence", options.confidence ?? 0.95, {
     min: 0.5,
     max: 0.999,

@@ -1,4 +1,4 @@
-import { requireNumber, requireObject } from "../../input/index.ts";
+import { requireEntries, requireNumber, requireObject } from "../../input/index.ts";
 import type { RandomStream } from "../../numerics/index.ts";
 import type { RateChange } from "./rate-change-result.ts";
 import { type TuningSeries, weightedSeries } from "./strip-series.ts";
@@ -35,6 +35,10 @@ export function slowShareOfNoise(series: TuningSeries, change: RateChange): numb
     series,
     "an object with turnovers, deviations, sensitivity, …",
   );
+  requireEntries("slowShareOfNoise", "noise", series.noise, "a list, [ … ]");
+  requireEntries("slowShareOfNoise", "sensitivity", series.sensitivity, "a list of numbers");
+  requireEntries("slowShareOfNoise", "deviations", series.deviations, "a list, [ … ]");
+  requireEntries("slowShareOfNoise", "turnovers", series.turnovers, "a list of numbers");
   requireObject("slowShareOfNoise", "change", change, "an object with finding, reason, error, …");
   const { turnovers, z } = weightedSeries("slowShareOfNoise", series);
   const m = requireNumber("slowShareOfNoise", "number of strips", z.length, { min: 10 });

@@ -53,6 +53,8 @@ export function stripRows(
   const where = "stripRows";
   requireEntries(where, "series", series, "a list, [ … ]");
   requireObject(where, "options", options, "an object of options, or leave it out");
+  if (options.parameters !== undefined)
+    requireEntries(where, "parameters", options.parameters, "a list of texts");
   const [process, ...others] = [...new Set(series.map((each) => each.process))];
   if (process === undefined) {
     throw new InputError(where, "series", series, "write the series of seriesOfStrips");

@@ -1,4 +1,4 @@
-import { requireNumber, requireObject } from "../../input/index.ts";
+import { requireEntries, requireNumber, requireObject } from "../../input/index.ts";
 import { withLastStrips } from "./last-strips.ts";
 import { momentAtTurnovers } from "./moment-at-turnovers.ts";
 import { type RateAdvice, rateAdvice } from "./rate-advice.ts";
@@ -57,6 +57,8 @@ export function tuneRate(
   options: RateWatchOptions & RateChangeOptions & { readonly largestStep?: number } = {},
 ): RateTuning {
   requireObject("tuneRate", "logs", logs, "an object with readings, days, volumeL, …");
+  requireObject("tuneRate", "strips", logs.strips, "an object with at and deviations");
+  requireEntries("tuneRate", "days", logs.days, "a list, [ … ]");
   const watch = rateWatch(logs, options);
   const { series } = watch;
   const { sensitivityError, turnoversPerDay } = watch;

@@ -1,4 +1,4 @@
-import { InputError, requireNumber, requireObject } from "../../input/index.ts";
+import { InputError, requireEntries, requireNumber, requireObject } from "../../input/index.ts";
 import type { BathFormula, FormulaIngredient } from "../formulas/bath-formula.ts";
 import { resolveIngredient } from "../formulas/resolve-ingredient.ts";
 
@@ -85,7 +85,13 @@ export function mixSolutions(
   share: number,
 ): SolutionComposition {
   requireObject("mixSolutions", "first", first, "an object with ions, acids and notCounted");
+  requireEntries("mixSolutions", "notCounted", first.notCounted, "a list of texts");
+  requireObject("mixSolutions", "acids", first.acids, "an object");
+  requireObject("mixSolutions", "ions", first.ions, "an object");
   requireObject("mixSolutions", "second", second, "an object with ions, acids and notCounted");
+  requireEntries("mixSolutions", "notCounted", second.notCounted, "a list of texts");
+  requireObject("mixSolutions", "acids", second.acids, "an object");
+  requireObject("mixSolutions", "ions", second.ions, "an object");
   const x = requireNumber("mixSolutions", "share", share, { min: 0, max: 1 });
   const mixed = (a: Readonly<Record<string, number>>, b: Readonly<Record<string, number>>) => {
     const names = new Set([...Object.keys(a), ...Object.keys(b)]);

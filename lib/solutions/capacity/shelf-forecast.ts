@@ -1,4 +1,10 @@
-import { closestWord, InputError, requireNumber, requireObject } from "../../input/index.ts";
+import {
+  closestWord,
+  InputError,
+  requireEntries,
+  requireNumber,
+  requireObject,
+} from "../../input/index.ts";
 import { requireVolumeOrNoneMl } from "../dilution/require-volume.ts";
 import type { BatchesToMix, ReplenisherKit } from "./batches-to-mix.ts";
 import { type StockForecast, stockForecast } from "./stock-forecast.ts";
@@ -50,6 +56,10 @@ export function shelfForecast(given: {
   readonly leadDays: number;
 }): readonly ShelfForecast[] {
   requireObject("shelfForecast", "given", given, "an object with kits, mixes, shelf, …");
+  requireEntries("shelfForecast", "areaM2ByWeekday", given.areaM2ByWeekday, "a list of numbers");
+  requireEntries("shelfForecast", "shelf", given.shelf, "a list, [ … ]");
+  requireEntries("shelfForecast", "mixes", given.mixes, "a list, [ … ]");
+  requireEntries("shelfForecast", "kits", given.kits, "a list, [ … ]");
   const { from, leadDays } = given;
   const uses = given.kits.flatMap((kit) => usesOf(kit, given.mixes));
   return [...new Set(uses.map(({ what }) => what))].map((what) => {

@@ -1,4 +1,4 @@
-import { InputError, requireNumber, requireObject } from "../../input/index.ts";
+import { InputError, requireEntries, requireNumber, requireObject } from "../../input/index.ts";
 import type { MixingPriceList, MixingSheet, MixingStep } from "../mixing-sheet.ts";
 import { priceMixingSheet } from "../mixing-sheet-price.ts";
 import type { BathFormula } from "./bath-formula.ts";
@@ -50,6 +50,7 @@ export function formulaMixingSheet(
   const where = "formulaMixingSheet";
   requireObject(where, "options", options, "an object with volumeMl");
   const batch = scaleFormula(formula, options.volumeMl);
+  requireEntries(where, "formula.notes", formula.notes, "a list of texts");
   const balance = options.balanceDivisionG ?? 0.1;
   const graduate = requireNumber(where, "graduateDivisionMl", options.graduateDivisionMl ?? 1, {
     above: 0,

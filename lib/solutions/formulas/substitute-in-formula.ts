@@ -1,4 +1,4 @@
-import { InputError, requireObject } from "../../input/index.ts";
+import { InputError, requireEntries, requireObject } from "../../input/index.ts";
 import { chemicalInForm } from "../chemistry/find-chemical.ts";
 import type { BathFormula, FormulaIngredient } from "./bath-formula.ts";
 import { substituteChemical } from "./substitute-chemical.ts";
@@ -19,6 +19,8 @@ import { substituteChemical } from "./substitute-chemical.ts";
  */
 export function substituteInFormula(formula: BathFormula, from: string, to: string): BathFormula {
   requireObject("substituteInFormula", "formula", formula, "an object with id, name, purpose, …");
+  requireEntries("substituteInFormula", "notes", formula.notes, "a list of texts");
+  requireEntries("substituteInFormula", "ingredients", formula.ingredients, "a list, [ … ]");
   const wanted = chemicalInForm(from).chemical;
   const isWanted = (each: FormulaIngredient) =>
     each.ownFormula === undefined && chemicalInForm(each.chemical, each.form).chemical === wanted;
