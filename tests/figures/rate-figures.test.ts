@@ -110,6 +110,19 @@ describe("the advice in words", () => {
     expect(text).toContain("set it back to 5 mL a stroke");
     expect(Math.max(...text.split("\n").map((line) => line.length))).toBeLessThanOrEqual(100);
   });
+  it("sets a pump that was raised before back to the rate of before", () => {
+    const watch = { ...weak.watch, setFractionNow: 0.08, settingMlPerStroke: 5.4 };
+    const text = rateAdviceSheet({ ...weak, watch }, { lab: "Shed", pump: "developer" });
+    expect(text).not.toContain("set it back to 5.4 mL");
+    expect(text.replaceAll(/\s+/g, " ")).toContain(
+      `set it back to ${watch.firstRateMlPerM2.toFixed(0)} mL/m², as at the beginning of the log (5.00 mL a stroke)`,
+    );
+  });
+  it("names no day to look again where the line stood idle", () => {
+    const { lookAgainDays: _, ...advice } = weak.advice;
+    const text = rateAdviceSheet({ ...weak, advice }, { lab: "Shed", pump: "developer" });
+    expect(text).toContain("One tank turnover on (the line stood idle");
+  });
   it("leaves a sound pump alone, in one line too", () => {
     expect(rateVerdictLine(sound, "developer")).toMatch(/^developer: no change to speak of/);
     expect(rateAdviceSheet(sound, { lab: "Shed", pump: "developer" })).toContain("Leave the rate");
