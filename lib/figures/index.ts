@@ -67,7 +67,7 @@ export {
   stripChart,
   stripExplorer,
 } from "./strip-figures.ts";
-export { type Table, type TableColumn, table } from "./table.ts";
+export { type Table, type TableColumn, type TableOptions, table } from "./table.ts";
 export { type SliderRun, tankExplorer } from "./tank-explorer.ts";
 export { type NamedTankLog, tankLogFigure } from "./tank-log-figure.ts";
 export { temperatureTable } from "./temperature-table.ts";

@@ -83,7 +83,7 @@ export {
   hazardStatement,
 } from "./chemistry/chemical-hazards.ts";
 export { type ChemicalInForm, chemicalInForm } from "./chemistry/find-chemical.ts";
-export { type HazardLimits, hazardLimits } from "./chemistry/hazard-limits.ts";
+export { type HazardLimit, type HazardLimits, hazardLimits } from "./chemistry/hazard-limits.ts";
 export { type MolarMass, molarMass } from "./chemistry/molar-mass.ts";
 export { type Solubility, solubility } from "./chemistry/solubility.ts";
 export {

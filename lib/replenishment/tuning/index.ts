@@ -1,3 +1,4 @@
+export type { ChangeTestOptions } from "./change-test-options.ts";
 export {
   type IllustrativeSensitivity,
   illustrativeSensitivity,

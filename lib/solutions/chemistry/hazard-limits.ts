@@ -1,7 +1,7 @@
 import limitData from "../../../data/hazard-limits.json" with { type: "json" };
 
 /** A limit: from this strength on, what carries `of` gives the solution `code`. */
-interface HazardLimit {
+export interface HazardLimit {
   readonly code: string;
   readonly of: string;
   readonly percent: number;
