@@ -199,7 +199,22 @@
       resized.observe(figure);
     });
   }
-  if (Plotly) whenNear(document.querySelectorAll("figure.plot"), drawPlot);
+  if (Plotly) {
+    const waiting = new Set(document.querySelectorAll("figure.plot"));
+    const drawOnce = async (figure) => {
+      if (waiting.delete(figure)) await drawPlot(figure);
+    };
+    whenNear(waiting, drawOnce);
+    // One that nobody scrolls to is drawn when there is nothing else to do, so that it prints.
+    const whenIdle = globalThis.requestIdleCallback ?? ((act) => setTimeout(act, 200));
+    const drawNext = async () => {
+      const [next] = waiting;
+      if (next === undefined) return;
+      await drawOnce(next);
+      whenIdle(drawNext);
+    };
+    addEventListener("load", () => whenIdle(drawNext));
+  }
 
   // --- folding the code ------------------------------------------------------------------------
 

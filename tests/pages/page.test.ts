@@ -280,6 +280,17 @@ describe.skipIf(skipPages)("a page in a browser", { timeout: SLOW }, () => {
     await close();
   });
 
+  it("draws a plot that nobody scrolls to, so that it prints", async () => {
+    const { page, close } = await openPage(browser, file, DESK);
+    const plot = page.locator("figure.plot");
+    expect((await plot.boundingBox())?.y).toBeGreaterThan(2000);
+    await plot.locator(".printed").waitFor({ state: "attached" });
+    expect(await page.evaluate("scrollY")).toBe(0);
+    await page.emulateMedia({ media: "print" });
+    expect(await plot.locator(".printed").isVisible()).toBe(true);
+    await close();
+  });
+
   it("prints on either paper, with the charts as drawn and no controls", async () => {
     const { page, close } = await openPage(browser, file, DESK);
     await drawAll(page);
