@@ -1,6 +1,6 @@
 import { requireNumber, requireObject, requireOneOf } from "../../input/index.ts";
 import { studentTQuantile } from "../../numerics/index.ts";
-import type { LinearTrend } from "./linear-trend.ts";
+import { type LinearTrend, requireTrend } from "./linear-trend.ts";
 
 /** When a trend line reaches a limit. */
 export interface LimitCrossing {
@@ -42,6 +42,7 @@ export function limitCrossing(
     trend,
     "an object with slope, slopeInterval, slopeStandardError, …",
   );
+  requireTrend("limitCrossing", trend);
   requireNumber("limitCrossing", "limit", limit);
   requireOneOf("limitCrossing", "of", of, ["line", "reading"]);
   const { slope, meanTime, timeSpread, readings, residualSd, confidence } = trend;

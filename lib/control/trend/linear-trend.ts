@@ -104,10 +104,20 @@ export function predictedAt(
     trend,
     "an object with slope, slopeInterval, slopeStandardError, …",
   );
+  requireTrend("predictedAt", trend);
   requireNumber("predictedAt", "time", time);
   const value = trend.intercept + trend.slope * time;
   const line = 1 / trend.readings + (time - trend.meanTime) ** 2 / trend.timeSpread;
   const sd = trend.residualSd * Math.sqrt(line + (of === "reading" ? 1 : 0));
   const reach = sd * studentTQuantile((1 + trend.confidence) / 2, trend.readings - 2);
   return { value, interval: [value - reach, value + reach] };
+}
+
+/** Lets a fitted line in. */
+export function requireTrend(where: string, trend: LinearTrend): void {
+  for (const key of ["slope", "intercept", "meanTime"] as const) {
+    requireNumber(where, `trend.${key}`, trend[key]);
+  }
+  requireNumber(where, "trend.residualSd", trend.residualSd, { min: 0 });
+  requireNumber(where, "trend.timeSpread", trend.timeSpread, { above: 0 });
 }

@@ -25,6 +25,12 @@ export function noiseCovariance(deviations: readonly (readonly number[])[]): num
     min: channels + 10,
     hint: "ten strips more than channels",
   });
+  deviations.forEach((strip, i) => {
+    requireEntries(where, `deviations[${i}]`, strip, "a list of numbers");
+    strip.forEach((each, j) => {
+      requireNumber(where, `deviations[${i}][${j}]`, each, { min: -10, max: 10, unit: "density" });
+    });
+  });
   const sums = Array.from({ length: channels }, () => new Array<number>(channels).fill(0));
   for (let i = 1; i < deviations.length; i++) {
     const [before, after] = [deviations[i - 1] ?? [], deviations[i] ?? []];

@@ -1,3 +1,5 @@
+import { requireNumber } from "../../input/index.ts";
+
 /**
  * How a tank answers to a rate that is off by the fraction ε, in units of the sensitivity, `turnovers`
  * after the change. From the balance, x' = ε − (1 + ε)·x with turnovers counted as the pump is set:
@@ -10,6 +12,7 @@
  * @param error fraction by which the delivered rate is off, −1 or more
  * @param turnovers since the change, counted as the pump is set; 0 before it
  * @returns x; times the sensitivity it is a density
+ * @throws InputError if one of the two is no finite number
  *
  * @example
  * rateAnswer(-0.16, 2) // => -0.154976
@@ -17,6 +20,11 @@
  * Source: derived from the balance of a well-stirred tank.
  */
 export function rateAnswer(error: number, turnovers: number): number {
+  // Told apart first: this stands in the innermost loop of the fits.
+  if (!Number.isFinite(error + turnovers)) {
+    requireNumber("rateAnswer", "error", error);
+    requireNumber("rateAnswer", "turnovers", turnovers);
+  }
   if (turnovers <= 0) return 0;
   const x = (1 + error) * turnovers;
   return error * turnovers * (x < 1e-9 ? 1 - x / 2 : -Math.expm1(-x) / x);
