@@ -16,6 +16,8 @@ const SIZES: Readonly<Record<MixingUnit, { readonly base: "mL" | "g"; readonly s
   kg: { base: "g", size: 1000 },
 };
 
+const UNITS = ["mL", "L", "g", "kg"] as const;
+
 /**
  * A mixing sheet with its cost from a price list.
  *
@@ -41,7 +43,12 @@ export function priceMixingSheet(sheet: MixingSheet, list: MixingPriceList): Mix
   const prices = pricesByName(list);
   const lines: { what: string; cost: number }[] = [];
   const unpriced: string[] = [];
-  for (const step of sheet.steps) {
+  for (const [i, step] of sheet.steps.entries()) {
+    if (typeof step?.what !== "string") {
+      const advice = "write the name of what is measured";
+      throw new InputError("priceMixingSheet", `sheet.steps[${i}].what`, step?.what, advice);
+    }
+    requireOneOf("priceMixingSheet", `unit of ${step.what}`, step.unit, UNITS);
     if (isWater(step.what)) continue;
     const price = prices.get(plainName(step.what)) ?? prices.get(plainName(label(step.what)));
     if (price === undefined) {
@@ -66,7 +73,7 @@ function checked(price: MixingPrice): MixingPrice {
   const where = "priceMixingSheet";
   requireNumber(where, `price of ${price.what}`, price.price, { min: 0 });
   requireNumber(where, `amount of ${price.what}`, price.amount, { above: 0 });
-  requireOneOf(where, `unit of ${price.what}`, price.unit, ["mL", "L", "g", "kg"]);
+  requireOneOf(where, `unit of ${price.what}`, price.unit, UNITS);
   return price;
 }
 

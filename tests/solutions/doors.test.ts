@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
 import {
   bathFormula,
+  chemicalInForm,
   daviesActivityCoefficient,
   priceMixingSheet,
   scaleFormula,
@@ -21,6 +22,15 @@ describe("sheets and batches at the door", () => {
       const steps = [{ ...step, amount }];
       expect(() => priceMixingSheet({ ...whole, steps }, list as never)).toThrow("amount of fixer");
     }
+  });
+  it("refuse a step without a name or with an unknown unit, and a form that is no text", () => {
+    for (const what of [undefined, 7] as never[]) {
+      const steps = [{ ...step, what }];
+      expect(() => priceMixingSheet({ ...whole, steps }, list as never)).toThrow("steps[0].what");
+    }
+    const steps = [{ ...step, unit: "oz" as never }];
+    expect(() => priceMixingSheet({ ...whole, steps }, list as never)).toThrow("unit of fixer");
+    expect(() => chemicalInForm("borax", 10 as never)).toThrow("form is 10");
   });
   it("refuse a batch with masses that are no numbers", () => {
     const batch = scaleFormula(bathFormula("metol-sulfite-developer"), 1000);

@@ -1,4 +1,4 @@
-import { InputError, requireEntries, requireObject } from "../../input/index.ts";
+import { InputError, requireEntries, requireNumber, requireObject } from "../../input/index.ts";
 import { shown } from "./shown.ts";
 
 /** Temperatures, in °C, that the evidence behind a rate model covers. */
@@ -82,6 +82,9 @@ export function requireWithinReach(
   temperatureC: number,
   model: Pick<RateModel, "range" | "refuseBeyondC">,
 ): number {
+  requireNumber(where, "model.range.minC", model.range?.minC, { unit: "°C" });
+  requireNumber(where, "model.range.maxC", model.range?.maxC, { unit: "°C" });
+  requireNumber(where, "model.refuseBeyondC", model.refuseBeyondC, { min: 0, unit: "°C" });
   const lowest = model.range.minC - model.refuseBeyondC;
   const highest = model.range.maxC + model.refuseBeyondC;
   if (Number.isFinite(temperatureC) && temperatureC >= lowest && temperatureC <= highest) {

@@ -34,6 +34,10 @@ export interface ChemicalInForm {
  * Source: data/chemicals.json.
  */
 export function chemicalInForm(name: string, form?: string): ChemicalInForm {
+  if (form !== undefined && typeof form !== "string") {
+    const advice = 'write a form such as "monohydrate", or leave it out';
+    throw new InputError("chemicalInForm", "form", form, advice);
+  }
   const { chemical, rest } = findByName(name);
   // "washing soda" is a form's own name, not soda of a form "washing".
   const ownName = rest === "" ? undefined : (listedForm(chemical, name)?.id ?? rest);
