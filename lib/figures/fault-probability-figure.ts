@@ -45,7 +45,7 @@ export function faultProbabilityFigure(
     name,
     percent: 100 * probability,
     colour,
-    said: probability < 0.0005 ? "< 0.1 %" : `${(100 * probability).toFixed(1)} %`,
+    said: percentWords(probability),
   });
   const values = [
     ...shown.map(({ name, probability, group }) => row(name, probability, colourOf(group))),
@@ -66,7 +66,7 @@ export function faultProbabilityFigure(
     field: "percent",
     type: "quantitative",
     title: "Probability (%)",
-    scale: { domain: [0, 112] },
+    scale: { domain: [0, 120] },
     axis: { values: [0, 20, 40, 60, 80, 100] },
   };
   return vegaLiteFigure({
@@ -89,4 +89,10 @@ export function faultProbabilityFigure(
       ],
     },
   });
+}
+
+/** To a tenth of a per cent; never quite nothing, never quite certain. */
+function percentWords(probability: number): string {
+  if (probability < 0.0005) return "< 0.1 %";
+  return probability > 0.9995 ? "> 99.9 %" : `${(100 * probability).toFixed(1)} %`;
 }

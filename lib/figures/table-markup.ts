@@ -32,7 +32,7 @@ export function tableHtml({ caption, columns, rows }: Table): string {
   );
   const body = rows.map((row) => {
     const cells = columns.map((column, i) => {
-      const text = escapeHtml(cellText(column, row[column.field]));
+      const text = escapeHtml(together(cellText(column, row[column.field])));
       const style = `style="${styles[i]};font-variant-numeric:tabular-nums"`;
       return i === 0 && alignment(column, rows) === "left"
         ? `<th scope="row" style="text-align:left;font-weight:normal">${text}</th>`
@@ -47,6 +47,11 @@ export function tableHtml({ caption, columns, rows }: Table): string {
     `<tbody>${body.join("\n")}</tbody>`,
     "</table>",
   ].join("\n");
+}
+
+/** Keeps a number and its unit, and a clock time and its "+1" day, on one line. */
+function together(text: string): string {
+  return text.replace(/(?<=\d) (?=(?:°C|mL|L|g|%|min|s|h)(?!\w)|\+\d)/g, "\u00a0");
 }
 
 /** A table as aligned plain text. */

@@ -9,18 +9,23 @@ import type { LoggedBath } from "./temperature-log.ts";
  * settings in mL per stroke, rates in mL/m².
  *
  * @param json the text of a JSON file, or the object it holds
+ * @param options.file the file's name, for what is said of it
  * @returns the description
  * @throws InputError that lists everything that is wrong at once
  *
  * @example
  * parseLabDescription({ name: "Shed", lines: [], pumps: [], files: { stripBatches: "batches.csv" } }).name // => "Shed"
  */
-export function parseLabDescription(json: unknown): LabDescription {
+export function parseLabDescription(
+  json: unknown,
+  options: { readonly file?: string } = {},
+): LabDescription {
   const where = "parseLabDescription";
-  const value = typeof json === "string" ? parsed(where, json) : json;
+  const name = options.file ?? "description";
+  const value = typeof json === "string" ? parsed(where, name, json) : json;
   const problems = labProblems(value);
   if (problems.length === 0) return value as LabDescription;
-  throw new InputError(where, "description", "unsound", `mend this: ${problems.join("; ")}`);
+  throw new InputError(where, name, "unsound", `mend this: ${problems.join("; ")}`);
 }
 
 /**
@@ -40,11 +45,11 @@ export function loggedBaths(lab: LabDescription): readonly LoggedBath[] {
     .map(({ id, setTemperatureC }) => ({ id, setTemperatureC }));
 }
 
-function parsed(where: string, text: string): unknown {
+function parsed(where: string, name: string, text: string): unknown {
   try {
     return JSON.parse(text.replace(/^\ufeff/, ""));
   } catch (cause) {
     const why = cause instanceof Error ? cause.message : String(cause);
-    throw new InputError(where, "json", text.slice(0, 40), `write a JSON object (${why})`);
+    throw new InputError(where, name, text.slice(0, 40), `write a JSON object (${why})`);
   }
 }

@@ -34,6 +34,18 @@ describe("figures of fault finding", () => {
     expect(svg).toContain("other faults");
     expect(() => faultProbabilityFigure(ranking, { faults: 0 })).toThrow(/at least 1/);
   });
+  it("call no cause quite certain and none quite out of the question", () => {
+    const [first, ...others] = ranking.faults;
+    if (first === undefined) throw new Error("a ranking has faults");
+    const sure = { ...first, probability: 0.9996 };
+    const { description } = faultProbabilityFigure({
+      ...ranking,
+      faults: [sure, ...others.map((each) => ({ ...each, probability: 0.0004 }))],
+    });
+    expect(description).toContain(`${first.name} > 99.9 %`);
+    expect(description).toContain("< 0.1 %");
+    expect(description).not.toContain("100.0 %");
+  });
   it("refuse a ranking without evidence", () => {
     expect(() => faultEvidenceFigure({ ...ranking, evidence: [] })).toThrow(/rankFaults/);
   });

@@ -42,6 +42,26 @@ describe("table", () => {
     expect(html).not.toContain("<1>");
   });
 
+  it("breaks no line between a number and its unit in the HTML, and leaves other words alone", () => {
+    const texts = ["1+1, 580 mL, 22.5 °C", "00:11:58 +1", "2 steps", "12 months", "9 % of 3 g"];
+    const columns = [{ field: "text", heading: "Text" }];
+    const own = table(
+      texts.map((text) => ({ text })),
+      { columns, caption: "Words" },
+    );
+    const html = shown(own)["text/html"] ?? "";
+    for (const text of [
+      "1+1, 580\u00a0mL, 22.5\u00a0°C",
+      "00:11:58\u00a0+1",
+      "2 steps",
+      "12 months",
+      "9\u00a0% of 3\u00a0g",
+    ]) {
+      expect(html).toContain(`>${text}<`);
+    }
+    expect(shown(own)["text/plain"]).toContain("22.5 °C");
+  });
+
   it("refuses a missing caption, no columns, and a field that no row has", () => {
     expect(() => table(rows, { columns, caption: "" })).toThrow(/caption/);
     expect(() => table(rows, { columns: [], caption: "Baths" })).toThrow(/at least one column/);

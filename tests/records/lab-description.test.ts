@@ -77,6 +77,16 @@ describe("a lab's description", () => {
     expect(parseLabDescription({ ...minimal, today: "2026-08-14" }).today).toBe("2026-08-14");
   });
 
+  it("is told which file it is, if that is said", () => {
+    const file = "my-lab/lab.json";
+    expect(() => parseLabDescription("{", { file })).toThrow(
+      'my-lab/lab.json is "{"; write a JSON object',
+    );
+    expect(() => parseLabDescription({ ...minimal, name: "" }, { file })).toThrow(
+      'my-lab/lab.json is "unsound"; mend this: name is ""; write a text',
+    );
+  });
+
   it("answers volumes typed with a unit with the number to write", () => {
     const [line] = minimal.lines;
     const [pump] = minimal.pumps;
