@@ -203,7 +203,10 @@ describe("the steady state of any tank", () => {
           const { flows, components } = tankSteadyState(open, area);
           const steady = components[0]?.steadyGPerL ?? null;
           // Where nothing leaves it only rises, unless more is used than comes.
-          const rises = (agent.releasedGPerM2 ?? 0) >= (agent.consumedGPerM2 ?? 0);
+          const broughtG = open.rateMlPerM2 * agent.replenisherGPerL;
+          const carriedG = (open.carryInMlPerM2 ?? 0) * (agent.carryInGPerL ?? 0);
+          const comesG = (broughtG + carriedG) / 1000 + (agent.releasedGPerM2 ?? 0);
+          const rises = comesG >= (agent.consumedGPerM2 ?? 0);
           const holds = steady === null ? rises : steady >= concentrationGPerL * (1 - 1e-9);
           return flows.level === "holds" && holds;
         };
