@@ -6,7 +6,7 @@
 import { rmSync, writeSync } from "node:fs";
 import { readFile } from "node:fs/promises";
 import { pathToFileURL } from "node:url";
-import type { DisplayBundle } from "../figures/figure.ts";
+import type { DisplayBundle } from "../figures/index.ts";
 import { InputError } from "../input/index.ts";
 import { displayBundle } from "./display.ts";
 import { installHost } from "./host.ts";

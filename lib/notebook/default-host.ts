@@ -1,4 +1,4 @@
-import type { DisplayBundle } from "../figures/figure.ts";
+import type { DisplayBundle } from "../figures/index.ts";
 import { installedHost, type NotebookHost } from "./host.ts";
 
 /** The place's own facilities, looked up by name so that nothing is imported that it may lack. */

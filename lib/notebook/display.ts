@@ -1,4 +1,4 @@
-import type { DisplayBundle } from "../figures/figure.ts";
+import type { DisplayBundle } from "../figures/index.ts";
 import { inspectValue } from "./inspect-value.ts";
 import { isFrame, isSeries, showFrame, showSeries } from "./show-frame.ts";
 

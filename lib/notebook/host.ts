@@ -1,4 +1,4 @@
-import type { DisplayBundle } from "../figures/figure.ts";
+import type { DisplayBundle } from "../figures/index.ts";
 
 /**
  * What a cell can ask of the place it runs in: the headless runner, a Jupyter kernel, a page in a

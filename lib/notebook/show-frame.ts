@@ -1,4 +1,4 @@
-import type { DisplayBundle } from "../figures/figure.ts";
+import type { DisplayBundle } from "../figures/index.ts";
 import { escapeHtml } from "./escape-html.ts";
 import { numberText } from "./inspect-value.ts";
 

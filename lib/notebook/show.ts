@@ -1,4 +1,4 @@
-import type { DisplayBundle } from "../figures/figure.ts";
+import type { DisplayBundle } from "../figures/index.ts";
 import { notebookHost } from "./default-host.ts";
 import { DISPLAY, displayBundle } from "./display.ts";
 

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { plotlyFigure, vegaLiteFigure } from "../../lib/figures/figure.ts";
+import { plotlyFigure, vegaLiteFigure } from "../../lib/figures/parts/figure.ts";
 
 const spec = (x: object, y: object) => ({
   data: { values: [{ t: 1, d: 2 }] },

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
-import { timeAxis } from "../../lib/figures/chart-time.ts";
-import { lanes, spread } from "../../lib/figures/label-lanes.ts";
+import { timeAxis } from "../../lib/figures/parts/chart-time.ts";
+import { lanes, spread } from "../../lib/figures/parts/label-lanes.ts";
 import fc from "../properties/fast-check.ts";
 
 const HAIR = 1e-6;

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { table } from "../../lib/figures/table.ts";
+import { table } from "../../lib/figures/parts/table.ts";
 
 const rows = [
   { bath: "developer <1>", temperatureC: 37.8, change: -0.04 },
