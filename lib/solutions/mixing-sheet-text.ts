@@ -24,7 +24,7 @@ export function mixingSheetText(sheet: MixingSheet): string {
       sheet.cost,
       "an object with currency, total, perLitre, …",
     );
-  requireEntries("mixingSheetText", "steps", sheet.steps, "a list, [ … ]");
+  requireEntries("mixingSheetText", "steps", sheet.steps);
   const lines = [sheet.title, `Makes ${asVolume(sheet.volumeMl)}`];
   if (sheet.steps.length > 0) lines.push("", ...stepLines(sheet));
   if (sheet.cost !== null) {

@@ -23,7 +23,7 @@ export function effectiveDegreesOfFreedom(
   }[],
 ): DegreesOfFreedom {
   const where = "effectiveDegreesOfFreedom";
-  requireEntries(where, "contributions", contributions, "a list, [ … ]");
+  requireEntries(where, "contributions", contributions);
   if (contributions.length === 0) {
     throw new InputError(where, "contributions", contributions, "write at least one contribution");
   }

@@ -49,9 +49,9 @@ export function afterCheck(
 ): AfterCheck {
   const where = "afterCheck";
   requireObject(where, "ranking", ranking, "an object with process, faults, groups, …");
-  requireEntries(where, "logs", ranking.logs, "a list, [ … ]");
-  requireEntries(where, "faults", ranking.faults, "a list, [ … ]");
-  requireEntries(where, "made", made, "a list, [ … ]");
+  requireEntries(where, "logs", ranking.logs);
+  requireEntries(where, "faults", ranking.faults);
+  requireEntries(where, "made", made);
   const start: readonly FaultHypothesis[] = [
     ...ranking.faults.map(({ id, name, probability }) => ({ id, name, probability })),
     { id: "none-of-these", name: "none of these", probability: ranking.noneOfThese },

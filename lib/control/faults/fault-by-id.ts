@@ -14,7 +14,7 @@ import type { FaultEntry, FaultTable } from "./fault-table.ts";
  */
 export function faultById(table: FaultTable, id: string): FaultEntry {
   requireObject("faultById", "table", table, "an object with process, name, note, …");
-  requireEntries("faultById", "faults", table.faults, "a list, [ … ]");
+  requireEntries("faultById", "faults", table.faults);
   const ids = table.faults.map((fault) => fault.id);
   const known = requireOneOf("faultById", "id", id, ids);
   const [found] = table.faults.filter((fault) => fault.id === known);

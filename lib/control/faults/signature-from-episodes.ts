@@ -63,8 +63,8 @@ export function signatureFromEpisodes(input: {
 }): EpisodeSignature {
   const where = "signatureFromEpisodes";
   requireObject(where, "input", input, "an object with table, fault, components, …");
-  requireEntries(where, "episodes", input.episodes, "a list, [ … ]");
-  requireEntries(where, "noise", input.noise, "a list, [ … ]");
+  requireEntries(where, "episodes", input.episodes);
+  requireEntries(where, "noise", input.noise);
   requireObject(where, "table", input.table, "an object with process, name, note, …");
   const { table, components, episodes } = input;
   const entry = faultById(table, input.fault);

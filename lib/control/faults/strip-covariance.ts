@@ -40,7 +40,7 @@ export function stripCovariance(
   options: { readonly resolution?: number } = {},
 ): StripCovariance {
   const where = "stripCovariance";
-  requireEntries(where, "strips", strips, "a list, [ … ]");
+  requireEntries(where, "strips", strips);
   const n = strips.length;
   requireNumber(where, "strips.length", n, { min: 5, whole: true });
   const resolution = requireNumber(where, "resolution", options.resolution ?? 0, {

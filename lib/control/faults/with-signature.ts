@@ -23,7 +23,7 @@ export function withSignature(
   signature: WholeSignature,
 ): FaultTable {
   requireObject("withSignature", "table", table, "an object with process, name, note, …");
-  requireEntries("withSignature", "faults", table.faults, "a list, [ … ]");
+  requireEntries("withSignature", "faults", table.faults);
   requireObject("withSignature", "patterns", table.patterns, "an object");
   requireObject(
     "withSignature",
@@ -31,9 +31,9 @@ export function withSignature(
     signature,
     "an object with components, mean and covariance",
   );
-  requireEntries("withSignature", "covariance", signature.covariance, "a list, [ … ]");
+  requireEntries("withSignature", "covariance", signature.covariance);
   requireEntries("withSignature", "mean", signature.mean, "a list of numbers");
-  requireEntries("withSignature", "components", signature.components, "a list, [ … ]");
+  requireEntries("withSignature", "components", signature.components);
   const entry = faultById(table, fault);
   const p = signature.components.length;
   const agree =

@@ -29,7 +29,7 @@ export interface CrossedReadings {
  * Source: AIAG, Measurement Systems Analysis, 4th ed. 2010, ch. III (crossed study).
  */
 export function crossedReadings(rows: readonly GaugeReading[]): CrossedReadings {
-  requireEntries("crossedReadings", "rows", rows, "a list, [ … ]");
+  requireEntries("crossedReadings", "rows", rows);
   const operators = [...new Set(rows.map((row) => row.operator))];
   const patches = [...new Set(rows.map((row) => row.patch))];
   const of = (operator: string, patch: string) =>

@@ -41,7 +41,7 @@ export function gaugeStudyByAnova(
   options: { readonly poolAbove?: number } = {},
 ): GaugeAnova {
   const where = "gaugeStudyByAnova";
-  requireEntries(where, "readings", readings, "a list, [ … ]");
+  requireEntries(where, "readings", readings);
   const { operators, patches, repeats } = gaugeDesign(where, readings);
   const poolAbove = requireNumber(where, "poolAbove", options.poolAbove ?? 0.25, {
     min: 0,

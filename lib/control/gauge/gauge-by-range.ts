@@ -19,7 +19,7 @@ import { type GaugeStudy, gaugeStudy } from "./gauge-result.ts";
  * Source: AIAG, Measurement Systems Analysis, 4th ed. 2010, ch. III.B.
  */
 export function gaugeStudyByRange(readings: GaugeReadings): GaugeStudy {
-  requireEntries("gaugeStudyByRange", "readings", readings, "a list, [ … ]");
+  requireEntries("gaugeStudyByRange", "readings", readings);
   const { operators, patches, repeats } = gaugeDesign("gaugeStudyByRange", readings);
   const meanRange = mean(readings.flatMap((byPatch) => byPatch.map(range)));
   const operatorMeans = readings.map((byPatch) => mean(byPatch.flat()));

@@ -36,7 +36,7 @@ export function replaceLimits(
     specification,
     "an object with id, name, geometry, …",
   );
-  requireEntries("replaceLimits", "parameters", specification.parameters, "a list, [ … ]");
+  requireEntries("replaceLimits", "parameters", specification.parameters);
   requireObject("replaceLimits", "replacements", replacements, "an object");
   const ids = specification.parameters.map((each) => each.id);
   for (const id of Object.keys(replacements)) {

@@ -35,7 +35,7 @@ export function rankedReasons(
   entries: readonly RemakeEntry[],
   by: "count" | "cost" = "count",
 ): readonly RankedReason[] {
-  requireEntries("rankedReasons", "entries", entries, "a list, [ … ]");
+  requireEntries("rankedReasons", "entries", entries);
   if (by === "cost" && entries.length > 0 && entries.every((one) => one.costEach === undefined)) {
     const advice = "write what one remake costs, or rank by count";
     throw new InputError("rankedReasons", "costEach", "missing in every entry", advice);

@@ -33,7 +33,7 @@ export function zoneRulesRunLength(
   options: { readonly shift?: number } = {},
 ): AverageRunLength {
   const where = "zoneRulesRunLength";
-  requireEntries(where, "rules", rules, "a list, [ … ]");
+  requireEntries(where, "rules", rules);
   const shift = requireNumber(where, "shift", options.shift ?? 0, { min: -10, max: 10 });
   if (rules.length === 0) throw new InputError(where, "rules", "empty", "give at least one rule");
   for (const rule of rules) {

@@ -46,7 +46,7 @@ export function crossover(
 ): Crossover {
   const where = "crossover";
   requireObject(where, "oldAims", oldAims, "an object with process, stripBatch, patches, …");
-  requireEntries(where, "pairs", pairs, "a list, [ … ]");
+  requireEntries(where, "pairs", pairs);
   requireAims(where, "oldAims", oldAims);
   const to = requirePairs(where, oldAims, pairs);
   const least = requireNumber(where, "minimumPairs", options.minimumPairs ?? 3, {

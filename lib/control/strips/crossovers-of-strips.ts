@@ -47,8 +47,8 @@ export function crossoversOfStrips(
   search: CrossoverSearch = {},
 ): readonly Crossover[] {
   const where = "crossoversOfStrips";
-  requireEntries(where, "strips", strips, "a list, [ … ]");
-  requireEntries(where, "batches", batches, "a list, [ … ]");
+  requireEntries(where, "strips", strips);
+  requireEntries(where, "batches", batches);
   const { asOf, withinMinutes, ...options } = search;
   if (asOf !== undefined) requireLocalTime(where, "asOf", asOf);
   const counted = asOf === undefined ? strips : strips.filter((one) => one.takenAt <= asOf);

@@ -37,7 +37,7 @@ export function stripPairs(
   search: StripPairSearch,
 ): readonly StripPair[] {
   const where = "stripPairs";
-  requireEntries(where, "strips", strips, "a list, [ … ]");
+  requireEntries(where, "strips", strips);
   requireObject(where, "search", search, "an object with process, from and to");
   const { process, from, to } = search;
   if (from === to) throw new InputError(where, "to", to, "write another batch than from");

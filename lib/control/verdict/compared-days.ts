@@ -16,7 +16,7 @@ import type { MorningCall } from "./verdict.ts";
  */
 export function comparedDays(call: MorningCall, strips: readonly Strip[]): readonly string[] {
   requireObject("comparedDays", "call", call, "an object with verdict, reason, asOf, …");
-  requireEntries("comparedDays", "processes", call.processes, "a list, [ … ]");
+  requireEntries("comparedDays", "processes", call.processes);
   const days = new Set<string>();
   for (const { process, latestTakenAt, changeSinceGoodDay } of call.processes) {
     if (latestTakenAt === null) continue;

@@ -55,7 +55,7 @@ export function likelyCauses(
   logs: readonly ProcessLogs[] = [],
 ): readonly LikelyCause[] {
   requireObject("likelyCauses", "call", call, "an object with verdict, reason, asOf, …");
-  requireEntries("likelyCauses", "processes", call.processes, "a list, [ … ]");
+  requireEntries("likelyCauses", "processes", call.processes);
   const histories = stripHistories(lab);
   const time = lab.asOf === undefined ? {} : { asOf: lab.asOf };
   return call.processes

@@ -51,8 +51,8 @@ export interface MorningCallInput extends Omit<VerdictOptions, "charts"> {
 export function morningCall(input: MorningCallInput): MorningCall {
   const where = "morningCall";
   requireObject(where, "input", input, "an object with strips, batches and specifications");
-  requireEntries(where, "strips", input.strips, "a list, [ … ]");
-  requireEntries(where, "specifications", input.specifications, "a list, [ … ]");
+  requireEntries(where, "strips", input.strips);
+  requireEntries(where, "specifications", input.specifications);
   const { specifications, strips, basePeriods, charts } = input;
   const ids = specifications.map((each) => each.id);
   if (ids.length === 0) {

@@ -26,8 +26,8 @@ import { stripHistories } from "./strip-histories.ts";
  */
 export function morningCharts(lab: MorningCallInput): readonly SeriesCharts[] {
   requireObject("morningCharts", "lab", lab, "an object with strips, batches and specifications");
-  requireEntries("morningCharts", "specifications", lab.specifications, "a list, [ … ]");
-  requireEntries("morningCharts", "strips", lab.strips, "a list, [ … ]");
+  requireEntries("morningCharts", "specifications", lab.specifications);
+  requireEntries("morningCharts", "strips", lab.strips);
   return stripHistories(lab).flatMap((history) => {
     const own = lab.basePeriods?.[history.specification.id];
     const { charts } = chartsOfProcess(history, lab.charts, own);

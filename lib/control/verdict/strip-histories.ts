@@ -19,8 +19,8 @@ export function stripHistories(
   lab: Pick<MorningCallInput, "strips" | "batches" | "crossovers" | "specifications" | "asOf">,
 ): readonly StripHistory[] {
   requireObject("stripHistories", "lab", lab, "an object with strips, batches and specifications");
-  requireEntries("stripHistories", "specifications", lab.specifications, "a list, [ … ]");
-  requireEntries("stripHistories", "strips", lab.strips, "a list, [ … ]");
+  requireEntries("stripHistories", "specifications", lab.specifications);
+  requireEntries("stripHistories", "strips", lab.strips);
   const { strips, batches, crossovers = [], specifications, asOf } = lab;
   const time = asOf === undefined ? {} : { asOf };
   return specifications

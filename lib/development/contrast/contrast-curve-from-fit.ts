@@ -28,7 +28,7 @@ export function contrastCurveFromFit(fit: ContrastFit, refuseBeyondFactor = 1.5)
     "an object with law, parameters, confidence, …",
   );
   requireObject("contrastCurveFromFit", "range", fit.range, "an object with minMin and maxMin");
-  requireEntries("contrastCurveFromFit", "parameters", fit.parameters, "a list, [ … ]");
+  requireEntries("contrastCurveFromFit", "parameters", fit.parameters);
   const [first = Number.NaN, second = Number.NaN, third] = fit.parameters.map((each) => each.value);
   const reach = { range: fit.range, refuseBeyondFactor };
   if (fit.law === "power") return powerOfTime({ atOneMinute: first, exponent: second, ...reach });

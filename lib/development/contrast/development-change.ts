@@ -1,6 +1,7 @@
 import { requireNumber, requireObject } from "../../input/index.ts";
 import { shown } from "../rate/shown.ts";
 import type { ContrastCurve } from "./contrast-curve.ts";
+import { requireContrastCurve } from "./require-contrast-curve.ts";
 import { requireTimeInReach, timeRangeWarnings } from "./time-for-contrast.ts";
 
 /** What a wrong developing time does. */
@@ -47,7 +48,7 @@ export function developmentChange(input: {
 }): DevelopmentChange {
   const where = "developmentChange";
   requireObject(where, "input", input, "an object with curve, timeMin and timeErrorMin");
-  requireObject(where, "curve", input.curve, "an object with law, range, refuseBeyondFactor, …");
+  requireContrastCurve(where, input.curve);
   const { curve } = input;
   const timeMin = requireTimeInReach(where, "timeMin", input.timeMin, curve);
   const error = requireNumber(where, "timeErrorMin", input.timeErrorMin, { unit: "min" });

@@ -2,6 +2,7 @@ import { InputError, requireNumber, requireObject } from "../../input/index.ts";
 import { type EvenDevelopmentChoice, evenDevelopmentWarnings } from "../rate/even-development.ts";
 import { shown } from "../rate/shown.ts";
 import type { ContrastCurve } from "./contrast-curve.ts";
+import { requireContrastCurve } from "./require-contrast-curve.ts";
 import { requireTimeInReach, timeOfContrast, timeRangeWarnings } from "./time-for-contrast.ts";
 
 /** One development of a set, N−2 … N+2. */
@@ -60,7 +61,7 @@ export function developmentForRange(
 ): ZoneDevelopments {
   const where = "developmentForRange";
   requireObject(where, "input", input, "an object with curve");
-  requireObject(where, "curve", input.curve, "an object with law, range, refuseBeyondFactor, …");
+  requireContrastCurve(where, input.curve);
   const { curve } = input;
   const normalStops = requireNumber(where, "normalStops", input.normalStops ?? 7, {
     min: 3,

@@ -3,6 +3,7 @@ import { type EvenDevelopmentChoice, evenDevelopmentWarnings } from "../rate/eve
 import { shown } from "../rate/shown.ts";
 import type { ContrastCurve } from "./contrast-curve.ts";
 import { speedChangeStops } from "./development-change.ts";
+import { requireContrastCurve } from "./require-contrast-curve.ts";
 import { requireTimeInReach, timeOfContrast, timeRangeWarnings } from "./time-for-contrast.ts";
 
 /** Which tone of the picture a push puts back to its density. */
@@ -58,7 +59,7 @@ export function pushDevelopment(
 ): PushDevelopment {
   const where = "pushDevelopment";
   requireObject(where, "input", input, "an object with curve, normalTimeMin and stops");
-  requireObject(where, "curve", input.curve, "an object with law, range, refuseBeyondFactor, …");
+  requireContrastCurve(where, input.curve);
   const { curve } = input;
   const normal = requireTimeInReach(where, "normalTimeMin", input.normalTimeMin, curve);
   const stops = requireNumber(where, "stops", input.stops, { min: -3, max: 3, unit: "stops" });

@@ -1,7 +1,12 @@
 import { requireObject } from "../../input/index.ts";
 import { findRoot } from "../../numerics/index.ts";
 import { requireBathTemperature } from "../rate/bath-temperature.ts";
-import { type RateModel, rangeWarnings, requireWithinReach } from "../rate/rate-model.ts";
+import {
+  type RateModel,
+  rangeWarnings,
+  requireRateModel,
+  requireWithinReach,
+} from "../rate/rate-model.ts";
 import { shown } from "../rate/shown.ts";
 import { type AllowedError, allowedDoses } from "./allowed-error.ts";
 
@@ -52,12 +57,7 @@ export function temperatureTolerance(input: {
   const where = "temperatureTolerance";
   requireObject(where, "input", input, "an object with model, temperatureC and allowed");
   requireObject(where, "allowed", input.allowed, "an object");
-  requireObject(
-    where,
-    "model",
-    input.model,
-    "an object with kind, referenceTemperatureC, range, …",
-  );
+  requireRateModel(where, input.model);
   const { model, allowed } = input;
   const center = requireBathTemperature(where, "temperatureC", input.temperatureC);
   requireWithinReach(where, "temperatureC", center, model);

@@ -4,6 +4,7 @@ import { type EvenDevelopmentChoice, evenDevelopmentWarnings } from "../rate/eve
 import { requireMinutes } from "../rate/require-minutes.ts";
 import { shown } from "../rate/shown.ts";
 import type { ContrastCurve } from "./contrast-curve.ts";
+import { requireContrastCurve } from "./require-contrast-curve.ts";
 
 /** The time that gives a wanted contrast. */
 export interface TimeForContrast {
@@ -42,7 +43,7 @@ export function timeForContrast(
 ): TimeForContrast {
   const where = "timeForContrast";
   requireObject(where, "input", input, "an object with curve and contrastIndex");
-  requireObject(where, "curve", input.curve, "an object with law, range, refuseBeyondFactor, …");
+  requireContrastCurve(where, input.curve);
   const { curve } = input;
   const wanted = requireNumber(where, "contrastIndex", input.contrastIndex, { above: 0 });
   const timeMin = timeOfContrast(where, curve, wanted);

@@ -1,6 +1,11 @@
 import { requireNumber, requireObject } from "../../input/index.ts";
 import { findRoot } from "../../numerics/index.ts";
-import { type RateModel, rangeWarnings, requireWithinReach } from "../rate/rate-model.ts";
+import {
+  type RateModel,
+  rangeWarnings,
+  requireRateModel,
+  requireWithinReach,
+} from "../rate/rate-model.ts";
 import { shown } from "../rate/shown.ts";
 import { accumulatedDose } from "./accumulated-dose.ts";
 import type { TemperatureReading } from "./cooling-from-two-readings.ts";
@@ -59,12 +64,7 @@ export function doseUnderCourse(input: {
     input.course,
     "an object with kind, startTemperatureC, lowestC, …",
   );
-  requireObject(
-    "doseUnderCourse",
-    "model",
-    input.model,
-    "an object with kind, referenceTemperatureC, range, …",
-  );
+  requireRateModel("doseUnderCourse", input.model);
   const { model, course } = input;
   const where = "doseUnderCourse";
   const durationMin = requireNumber(where, "durationMin", input.durationMin, {
@@ -120,12 +120,7 @@ export function doseForProfile(input: {
   readonly profile: readonly TemperatureReading[];
 }): DevelopmentDose {
   requireObject("doseForProfile", "input", input, "an object with model and profile");
-  requireObject(
-    "doseForProfile",
-    "model",
-    input.model,
-    "an object with kind, referenceTemperatureC, range, …",
-  );
+  requireRateModel("doseForProfile", input.model);
   const course = loggedTemperatures(input.profile);
   return doseUnderCourse({ model: input.model, course, durationMin: course.knownUntilMin });
 }

@@ -32,7 +32,7 @@ export function rateModelFromFit(fit: TimeTemperatureFit, reach: RateReach = {})
     "an object with law, coefficient, coefficientUnit, …",
   );
   requireObject("rateModelFromFit", "range", fit.range, "an object with minC and maxC");
-  requireEntries("rateModelFromFit", "rows", fit.rows, "a list, [ … ]");
+  requireEntries("rateModelFromFit", "rows", fit.rows);
   requireObject(
     "rateModelFromFit",
     "coefficient",

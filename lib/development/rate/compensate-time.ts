@@ -2,7 +2,12 @@ import { InputError, requireObject } from "../../input/index.ts";
 import { type BathTemperatureLimits, requireBathTemperature } from "./bath-temperature.ts";
 import { defaultRateModel, publishedFactorSpan } from "./default-rate-model.ts";
 import { type EvenDevelopmentChoice, evenDevelopmentWarnings } from "./even-development.ts";
-import { type RateModel, rangeWarnings, requireWithinReach } from "./rate-model.ts";
+import {
+  type RateModel,
+  rangeWarnings,
+  requireRateModel,
+  requireWithinReach,
+} from "./rate-model.ts";
 import { requireMinutes } from "./require-minutes.ts";
 import { shown } from "./shown.ts";
 
@@ -67,13 +72,7 @@ export function compensateTime(
     input,
     "an object with timeMin, fromTemperatureC and toTemperatureC",
   );
-  if (input.model !== undefined)
-    requireObject(
-      where,
-      "model",
-      input.model,
-      "an object with kind, referenceTemperatureC, range, …",
-    );
+  if (input.model !== undefined) requireRateModel(where, input.model);
   const given = requireMinutes(where, "timeMin", input.timeMin);
   const from = requireBathTemperature(
     where,

@@ -56,12 +56,7 @@ export function rangeWarnings(
   model: RateModel,
   temperaturesC: readonly number[],
 ): readonly string[] {
-  requireObject(
-    "rangeWarnings",
-    "model",
-    model,
-    "an object with kind, referenceTemperatureC, range, …",
-  );
+  requireRateModel("rangeWarnings", model);
   requireObject("rangeWarnings", "range", model.range, "an object with minC and maxC");
   requireEntries("rangeWarnings", "temperaturesC", temperaturesC, "a list of numbers");
   const { minC, maxC } = model.range;
@@ -73,6 +68,11 @@ export function rangeWarnings(
       `${shown(each)} °C lies ${shown(outside)} °C outside the range ${shown(minC)} to ${shown(maxC)} °C that the rate model rests on: the answer is extrapolated`,
     ];
   });
+}
+
+/** Lets a rate model in. */
+export function requireRateModel(where: string, model: RateModel): void {
+  requireObject(where, "model", model, "an object with kind, referenceTemperatureC, range, …");
 }
 
 /** Lets a temperature in if the model answers there (range plus reach), and returns it. */

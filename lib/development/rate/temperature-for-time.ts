@@ -3,7 +3,12 @@ import { findRoot } from "../../numerics/index.ts";
 import { bathTemperatureLimits, requireBathTemperature } from "./bath-temperature.ts";
 import { defaultRateModel, publishedFactorSpan } from "./default-rate-model.ts";
 import { type EvenDevelopmentChoice, evenDevelopmentWarnings } from "./even-development.ts";
-import { type RateModel, rangeWarnings, requireWithinReach } from "./rate-model.ts";
+import {
+  type RateModel,
+  rangeWarnings,
+  requireRateModel,
+  requireWithinReach,
+} from "./rate-model.ts";
 import { requireMinutes } from "./require-minutes.ts";
 import { shown } from "./shown.ts";
 
@@ -65,13 +70,7 @@ export function temperatureForTime(
     input,
     "an object with timeMin, fromTemperatureC and wantedTimeMin",
   );
-  if (input.model !== undefined)
-    requireObject(
-      where,
-      "model",
-      input.model,
-      "an object with kind, referenceTemperatureC, range, …",
-    );
+  if (input.model !== undefined) requireRateModel(where, input.model);
   const given = requireMinutes(where, "timeMin", input.timeMin);
   const wanted = requireMinutes(where, "wantedTimeMin", input.wantedTimeMin);
   const from = requireBathTemperature(where, "fromTemperatureC", input.fromTemperatureC);

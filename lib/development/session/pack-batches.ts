@@ -53,7 +53,7 @@ const MOST_TRIALS = 1_000_000;
  */
 export function packBatches(kinds: readonly PackingKind[], tank: DevelopingTank): PackedBatches {
   const where = "packBatches";
-  requireEntries(where, "kinds", kinds, "a list, [ … ]");
+  requireEntries(where, "kinds", kinds);
   requireObject(where, "tank", tank, "an object with id, columnHeightMm, fullMl, …");
   requireNumber(where, "tank.columnHeightMm", tank.columnHeightMm, { above: 0, unit: "mm" });
   requireNumber(where, "tank.fullMl", tank.fullMl, { above: 0, unit: "mL" });

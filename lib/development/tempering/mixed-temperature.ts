@@ -40,8 +40,8 @@ export function mixedTemperature(input: {
 }): MixedTemperature {
   const where = "mixedTemperature";
   requireObject(where, "input", input, "an object with liquids");
-  if (input.vessels !== undefined) requireEntries(where, "vessels", input.vessels, "a list, [ … ]");
-  requireEntries(where, "liquids", input.liquids, "a list, [ … ]");
+  if (input.vessels !== undefined) requireEntries(where, "vessels", input.vessels);
+  requireEntries(where, "liquids", input.liquids);
   const parts = [
     ...input.liquids.map((each, i) => liquidHeat(where, `liquids[${i}]`, each)),
     ...(input.vessels ?? []).map((each, i) => vesselHeat(where, `vessels[${i}]`, each)),

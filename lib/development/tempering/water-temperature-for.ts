@@ -50,7 +50,7 @@ export function waterTemperatureFor(input: {
 }): WaterTemperature {
   const where = "waterTemperatureFor";
   requireObject(where, "input", input, "an object with waterMl and targetC");
-  if (input.liquids !== undefined) requireEntries(where, "liquids", input.liquids, "a list, [ … ]");
+  if (input.liquids !== undefined) requireEntries(where, "liquids", input.liquids);
   const volume = requireNumber(where, "waterMl", input.waterMl, { above: 0, unit: "mL" });
   const target = requireLiquidTemperature(where, "targetC", input.targetC);
   const others = [

@@ -24,7 +24,7 @@ export function falseAlarmFigure(
   options: { readonly title?: string } = {},
 ): VegaLiteFigure {
   const where = "falseAlarmFigure";
-  requireEntries(where, "bars", bars, "a list, [ … ]");
+  requireEntries(where, "bars", bars);
   if (bars.length === 0) throw new InputError(where, "bars", bars, "write at least one chart");
   const values = bars.map(({ name, perYear }) => {
     const rate = requireNumber(where, "perYear", perYear, { min: 0 });

@@ -28,7 +28,7 @@ export function gaugeComponentsFigure(
   studies: readonly GaugeStudy[],
   options: { readonly title?: string } = {},
 ): VegaLiteFigure {
-  requireEntries("gaugeComponentsFigure", "studies", studies, "a list, [ … ]");
+  requireEntries("gaugeComponentsFigure", "studies", studies);
   if (studies.length === 0) {
     throw new InputError("gaugeComponentsFigure", "studies", [], "write at least one study");
   }

@@ -24,7 +24,7 @@ export interface NearestLimit {
  * nearestLimit([]) // => null
  */
 export function nearestLimit(charts: readonly SeriesCharts[]): NearestLimit | null {
-  requireEntries("nearestLimit", "charts", charts, "a list, [ … ]");
+  requireEntries("nearestLimit", "charts", charts);
   let nearest: NearestLimit | null = null;
   for (const { series, individuals, ewma, cusum } of charts) {
     const share = shareOfLimit(series);

@@ -28,7 +28,7 @@ export function remakeReasonsFigure(
   },
 ): VegaLiteFigure {
   const where = "remakeReasonsFigure";
-  requireEntries(where, "reasons", reasons, "a list, [ … ]");
+  requireEntries(where, "reasons", reasons);
   requireObject(where, "options", options, "an object with title");
   const by = options.by ?? "count";
   const total = reasons.reduce((sum, each) => sum + each[by], 0);

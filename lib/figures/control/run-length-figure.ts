@@ -38,7 +38,7 @@ export function runLengthFigure(
   },
 ): VegaLiteFigure {
   const where = "runLengthFigure";
-  requireEntries(where, "curves", curves, "a list, [ … ]");
+  requireEntries(where, "curves", curves);
   requireObject(where, "options", options, "an object with change and stripsPerDay");
   const isDrift = options.change === "drift";
   const perDay = requireNumber(where, "stripsPerDay", options.stripsPerDay, { above: 0 });

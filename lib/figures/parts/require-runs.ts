@@ -8,7 +8,7 @@ interface Run {
 
 /** Lets runs in that can be drawn over each other: one to four, each of two days or more. */
 export function requireRuns(where: string, runs: readonly Run[]): void {
-  requireEntries(where, "runs", runs, "a list, [ … ]");
+  requireEntries(where, "runs", runs);
   if (runs.length < 1 || runs.length > 4) {
     throw new InputError(where, "runs", runs.length, "write one to four { name, log }");
   }

@@ -53,7 +53,7 @@ export interface TableOptions {
  * table([{ bath: "developer", temperatureC: 37.8 }], { caption: "Baths", columns: [{ field: "bath", heading: "Bath" }] }).kind // => "table"
  */
 export function table<Row extends object>(rows: readonly Row[], options: TableOptions): Table {
-  requireEntries("table", "rows", rows, "a list, [ … ]");
+  requireEntries("table", "rows", rows);
   requireObject("table", "options", options, "an object with columns and caption");
   const { columns, caption, ifEmpty, notes = [] } = options;
   if (typeof caption !== "string" || caption.trim() === "") {

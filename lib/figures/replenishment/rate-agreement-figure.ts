@@ -31,7 +31,7 @@ export function rateAgreementFigure(
   options: { readonly title: string },
 ): VegaLiteFigure {
   const where = "rateAgreementFigure";
-  requireEntries(where, "witnesses", witnesses, "a list, [ … ]");
+  requireEntries(where, "witnesses", witnesses);
   requireObject(where, "options", options, "an object with title");
   if (witnesses.length === 0) {
     throw new InputError(

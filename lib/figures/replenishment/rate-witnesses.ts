@@ -39,7 +39,7 @@ export function rateWitnesses(
   evidence: readonly PumpEvidence[],
 ): RateWitnesses {
   requireObject("rateWitnesses", "change", change, "an object with finding, reason, error, …");
-  requireEntries("rateWitnesses", "evidence", evidence, "a list, [ … ]");
+  requireEntries("rateWitnesses", "evidence", evidence);
   const [first, ...others] = evidence;
   const changed = change.finding === "rate changed";
   const level = first?.since ?? null;

@@ -29,7 +29,7 @@ export function bathPhFigure(
   options: { readonly pHLimit?: number; readonly title?: string } = {},
 ): VegaLiteFigure {
   const where = "bathPhFigure";
-  requireEntries(where, "series", series, "a list, [ … ]");
+  requireEntries(where, "series", series);
   requireObject(where, "options", options, "an object of options, or leave it out");
   if (!(series?.length > 0)) {
     throw new InputError(where, "series", series, "write at least one { name, points }");

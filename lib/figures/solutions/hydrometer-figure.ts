@@ -27,7 +27,7 @@ export function hydrometerFigure(
   options: { readonly title: string; readonly tolerance?: number; readonly strengthTitle?: string },
 ): VegaLiteFigure {
   requireObject("hydrometerFigure", "check", check, "an object with target, deviation, verdict, …");
-  requireEntries("hydrometerFigure", "points", points, "a list, [ … ]");
+  requireEntries("hydrometerFigure", "points", points);
   requireObject("hydrometerFigure", "options", options, "an object with title");
   if (points.length < 2) {
     throw new InputError("hydrometerFigure", "points", points, "write at least two known points");

@@ -50,7 +50,7 @@ export function mixingSheetTable(sheet: MixingSheet): Table {
  */
 export function mixingCostTable(sheets: readonly MixingSheet[]): Table {
   const where = "mixingCostTable";
-  requireEntries(where, "sheets", sheets, "a list, [ … ]");
+  requireEntries(where, "sheets", sheets);
   const rows = sheets.map(({ title, volumeMl, cost }) => {
     if (cost === null) {
       throw new InputError(where, "sheet", title, "price it first, with priceMixingSheet");

@@ -24,7 +24,7 @@ export function stockFigure(
   forecast: StockForecast,
   options: { readonly title: string; readonly reserveMl?: number },
 ): VegaLiteFigure {
-  requireEntries("stockFigure", "levels", levels, "a list, [ … ]");
+  requireEntries("stockFigure", "levels", levels);
   requireObject(
     "stockFigure",
     "forecast",

@@ -22,7 +22,7 @@ export function strengthIntervalFigure(
   options: { readonly title?: string; readonly tolerancePercent?: number } = {},
 ): VegaLiteFigure {
   const where = "strengthIntervalFigure";
-  requireEntries(where, "mixes", mixes, "a list, [ … ]");
+  requireEntries(where, "mixes", mixes);
   if (!(mixes?.length > 0)) {
     throw new InputError(where, "mixes", mixes, "write at least one { name, budget }");
   }

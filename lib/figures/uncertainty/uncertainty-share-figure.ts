@@ -38,7 +38,7 @@ export function uncertaintyShareFigure(
   mixes: readonly NamedBudget[],
   options: { readonly title?: string } = {},
 ): VegaLiteFigure {
-  requireEntries("uncertaintyShareFigure", "mixes", mixes, "a list, [ … ]");
+  requireEntries("uncertaintyShareFigure", "mixes", mixes);
   if (!(mixes?.length > 0)) {
     const advice = "write at least one { name, budget }";
     throw new InputError("uncertaintyShareFigure", "mixes", mixes, advice);

@@ -48,11 +48,11 @@ export interface DeveloperLogs {
  */
 export function developerLogs(lab: LabDescription, rows: LoggedRows): readonly DeveloperLogs[] {
   requireObject("developerLogs", "lab", lab, "an object with name, lines, pumps, …");
-  requireEntries("developerLogs", "pumps", lab.pumps, "a list, [ … ]");
-  requireEntries("developerLogs", "lines", lab.lines, "a list, [ … ]");
+  requireEntries("developerLogs", "pumps", lab.pumps);
+  requireEntries("developerLogs", "lines", lab.lines);
   requireObject("developerLogs", "rows", rows, "an object");
   if (rows.temperatures !== undefined)
-    requireEntries("developerLogs", "temperatures", rows.temperatures, "a list, [ … ]");
+    requireEntries("developerLogs", "temperatures", rows.temperatures);
   return lab.lines.flatMap(({ id: line, process, baths }) => {
     const bath = baths.find(({ role }) => role === "developer")?.id;
     if (bath === undefined) return [];

@@ -39,7 +39,7 @@ export function parseLabDescription(
  */
 export function loggedBaths(lab: LabDescription): readonly LoggedBath[] {
   requireObject("loggedBaths", "lab", lab, "an object with name, lines, pumps, …");
-  requireEntries("loggedBaths", "lines", lab.lines, "a list, [ … ]");
+  requireEntries("loggedBaths", "lines", lab.lines);
   return lab.lines
     .flatMap(({ baths, dryer }) => (dryer === undefined ? [...baths] : [...baths, dryer]))
     .map(({ id, setTemperatureC }) => ({ id, setTemperatureC }));

@@ -31,8 +31,8 @@ export function pumpIntervals(log: ParsedLog<PumpReading>): {
   readonly warnings: readonly string[];
 } {
   requireObject("pumpIntervals", "log", log, "an object with file, rows, problems, …");
-  requireEntries("pumpIntervals", "problems", log.problems, "a list, [ … ]");
-  requireEntries("pumpIntervals", "rows", log.rows, "a list, [ … ]");
+  requireEntries("pumpIntervals", "problems", log.problems);
+  requireEntries("pumpIntervals", "rows", log.rows);
   const refused = log.problems.filter((problem) => !problem.rowUsed).map(({ line }) => line);
   const intervals: PumpInterval[] = [];
   const warnings: string[] = [];

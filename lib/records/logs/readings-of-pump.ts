@@ -17,7 +17,7 @@ export function readingsOfPump(
   readings: readonly PumpReading[],
   pump: string,
 ): readonly PumpReading[] {
-  requireEntries("readingsOfPump", "readings", readings, "a list, [ … ]");
+  requireEntries("readingsOfPump", "readings", readings);
   const own = readings.filter((reading) => reading.pump === pump);
   if (own.length > 0) return own;
   const names = [...new Set(readings.map((reading) => reading.pump))];

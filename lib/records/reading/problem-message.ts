@@ -23,7 +23,7 @@ const MOST_LINES = 6;
  */
 export function problemMessage(log: ProblemLog, most = 20): string {
   requireObject("problemMessage", "log", log, "an object with file, problems, rowsRead, …");
-  requireEntries("problemMessage", "problems", log.problems, "a list, [ … ]");
+  requireEntries("problemMessage", "problems", log.problems);
   const { file, problems, rowsRead, rowsRefused } = log;
   if (problems.length === 0) return "";
   const count = problems.length === 1 ? "1 problem" : `${problems.length} problems`;

@@ -34,7 +34,7 @@ export class LogError extends InputError {
  */
 export function requireCleanLog<Row>(log: ParsedLog<Row>): readonly Row[] {
   requireObject("requireCleanLog", "log", log, "an object with file, rows, problems, …");
-  requireEntries("requireCleanLog", "problems", log.problems, "a list, [ … ]");
+  requireEntries("requireCleanLog", "problems", log.problems);
   if (log.problems.length > 0) throw new LogError(log);
   return log.rows;
 }

@@ -30,7 +30,7 @@ export function parseStripLogs(
   files: readonly StripLogFile[],
   options: Omit<StripLogOptions, "file"> = {},
 ): ParsedLog<Strip> {
-  requireEntries("parseStripLogs", "files", files, "a list, [ … ]");
+  requireEntries("parseStripLogs", "files", files);
   const once = files.filter((one, i) => files.findIndex((each) => each.file === one.file) === i);
   const there = once.flatMap(({ file, text }) => (text === undefined ? [] : [{ file, text }]));
   const logs = there.map(({ file, text }) => parseStripLog(text, { ...options, file }));

@@ -13,7 +13,7 @@ import { plainNumber } from "./plain-number.ts";
  * formatCheckLog([{ readAt: "2026-08-14T07:04", line: "film", check: "developer-time", value: 195.4 }]) // => "read_at,line,check,value\n2026-08-14T07:04,film,developer-time,195.4\n"
  */
 export function formatCheckLog(rows: readonly LineCheck[]): string {
-  requireEntries("formatCheckLog", "rows", rows, "a list, [ … ]");
+  requireEntries("formatCheckLog", "rows", rows);
   const cells = rows.map(({ readAt, line, check, value }) => [
     readAt,
     line,
@@ -33,7 +33,7 @@ export function formatCheckLog(rows: readonly LineCheck[]): string {
  * formatWorkLog([{ doneAt: "2026-08-14T06:40", line: "film", work: "fixer-handled" }]) // => "done_at,line,work\n2026-08-14T06:40,film,fixer-handled\n"
  */
 export function formatWorkLog(rows: readonly WorkEntry[]): string {
-  requireEntries("formatWorkLog", "rows", rows, "a list, [ … ]");
+  requireEntries("formatWorkLog", "rows", rows);
   const cells = rows.map(({ doneAt, line, work }) => [doneAt, line, work]);
   return csvText(["done_at", "line", "work"], cells);
 }

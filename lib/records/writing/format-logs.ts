@@ -14,7 +14,7 @@ import { plainNumber } from "./plain-number.ts";
  * formatProductionLog([{ date: "2026-08-14", process: "colour-negative", format: "135-36", count: 41 }]) // => "date,process,format,count\n2026-08-14,colour-negative,135-36,41\n"
  */
 export function formatProductionLog(rows: readonly ProductionRow[]): string {
-  requireEntries("formatProductionLog", "rows", rows, "a list, [ … ]");
+  requireEntries("formatProductionLog", "rows", rows);
   const cells = rows.map(({ date, process, format, count }) => [
     date,
     process,
@@ -34,7 +34,7 @@ export function formatProductionLog(rows: readonly ProductionRow[]): string {
  * formatPumpLog([{ readAt: "2026-08-14T18:05", pump: "film-developer", counterStrokes: 48120, settingMlPerStroke: 2, counterReset: false }]) // => "read_at,pump,counter_strokes,setting_ml_per_stroke,delivered_ml,counter_reset,cylinder_strokes,cylinder_ml\n2026-08-14T18:05,film-developer,48120,2,,,,\n"
  */
 export function formatPumpLog(readings: readonly PumpReading[]): string {
-  requireEntries("formatPumpLog", "readings", readings, "a list, [ … ]");
+  requireEntries("formatPumpLog", "readings", readings);
   const header = [
     "read_at",
     "pump",
@@ -68,7 +68,7 @@ export function formatPumpLog(readings: readonly PumpReading[]): string {
  * formatTemperatureLog([{ readAt: "2026-08-14T07:05", bath: "film-developer", instrument: "controller", temperatureC: 37.8 }]) // => "read_at,bath,instrument,temperature_c\n2026-08-14T07:05,film-developer,controller,37.8\n"
  */
 export function formatTemperatureLog(readings: readonly BathTemperature[]): string {
-  requireEntries("formatTemperatureLog", "readings", readings, "a list, [ … ]");
+  requireEntries("formatTemperatureLog", "readings", readings);
   const cells = readings.map((reading) => [
     reading.readAt,
     reading.bath,
@@ -88,7 +88,7 @@ export function formatTemperatureLog(readings: readonly BathTemperature[]): stri
  * formatRemakesLog([{ date: "2026-08-14", printsMade: 1210, remade: { tooBright: 9 } }]) // => "date,prints_made,remade_too_bright\n2026-08-14,1210,9\n"
  */
 export function formatRemakesLog(days: readonly RemakesDay[]): string {
-  requireEntries("formatRemakesLog", "days", days, "a list, [ … ]");
+  requireEntries("formatRemakesLog", "days", days);
   const reasons = [...new Set(days.flatMap((day) => Object.keys(day.remade)))];
   const header = ["date", "prints_made", ...reasons.map((reason) => `remade_${snakeCase(reason)}`)];
   const cells = days.map((day) => [

@@ -19,7 +19,7 @@ export function formatStripLog(
   strips: readonly Strip[],
   options: { readonly decimals?: number } = {},
 ): string {
-  requireEntries("formatStripLog", "strips", strips, "a list, [ … ]");
+  requireEntries("formatStripLog", "strips", strips);
   requireObject("formatStripLog", "options", options, "an object of options, or leave it out");
   const patches = patchesOf(
     "formatStripLog",
@@ -57,7 +57,7 @@ export function formatStripBatchRegister(
   batches: readonly StripBatch[],
   options: { readonly decimals?: number } = {},
 ): string {
-  requireEntries("formatStripBatchRegister", "batches", batches, "a list, [ … ]");
+  requireEntries("formatStripBatchRegister", "batches", batches);
   const patches = patchesOf(
     "formatStripBatchRegister",
     batches.flatMap((batch) => [batch.reference, batch.correction]),

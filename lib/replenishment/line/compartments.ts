@@ -18,7 +18,7 @@ export function requireTankNames(
   flows: readonly LineTankFlows[],
 ): void {
   const names = flows.map(({ name }) => name);
-  requireEntries(where, "components", line.components, "a list, [ … ]");
+  requireEntries(where, "components", line.components);
   for (const component of line.components) {
     for (const tank of Object.keys(component.inTanks)) {
       if (names.includes(tank)) continue;

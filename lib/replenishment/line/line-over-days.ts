@@ -32,7 +32,7 @@ import type { TankLine } from "./tank-line.ts";
 export function tankLineOverDays(line: TankLine, days: readonly LineDay[]): LineLog {
   const where = "tankLineOverDays";
   requireObject(where, "line", line, "an object with tanks and components");
-  requireEntries(where, "components", line.components, "a list, [ … ]");
+  requireEntries(where, "components", line.components);
   if (!Array.isArray(days)) {
     const advice = 'write a list like [{ date: "2026-03-02", areaM2: 3 }]';
     throw new InputError(where, "days", days, advice);

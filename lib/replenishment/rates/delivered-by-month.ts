@@ -30,7 +30,7 @@ export interface DeliveredMonth {
 export function deliveredByMonth(
   intervals: readonly DeliveredInterval[],
 ): readonly DeliveredMonth[] {
-  requireEntries("deliveredByMonth", "intervals", intervals, "a list, [ … ]");
+  requireEntries("deliveredByMonth", "intervals", intervals);
   intervals.forEach(({ areaM2, setMl, deliveredMl }, i) => {
     const at = `intervals[${i}]`;
     requireNumber("deliveredByMonth", `${at}.areaM2`, areaM2, { min: 0, unit: "m²" });

@@ -41,7 +41,7 @@ export function deliveredError(
   options: { readonly from?: string; readonly to?: string; readonly confidence?: number } = {},
 ): DeliveredError {
   const where = "deliveredError";
-  requireEntries(where, "intervals", intervals, "a list, [ … ]");
+  requireEntries(where, "intervals", intervals);
   const confidence = requireNumber(where, "confidence", options.confidence ?? 0.95, {
     min: 0.5,
     max: 0.999,

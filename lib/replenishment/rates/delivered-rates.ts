@@ -58,7 +58,7 @@ export function deliveredRates(log: {
 }): DeliveredRates {
   const where = "deliveredRates";
   requireObject(where, "log", log, "an object with readings and days");
-  requireEntries(where, "days", log.days, "a list, [ … ]");
+  requireEntries(where, "days", log.days);
   if (!Array.isArray(log.readings) || log.readings.length < 2) {
     const advice = "write at least two readings of one pump; without them production tells no rate";
     throw new InputError(where, "readings", log.readings, advice);

@@ -53,7 +53,7 @@ export function machineRun(machine: {
 }): MachineRun {
   const where = "machineRun";
   requireObject(where, "machine", machine, "an object with widthMm");
-  if (machine.baths !== undefined) requireEntries(where, "baths", machine.baths, "a list, [ … ]");
+  if (machine.baths !== undefined) requireEntries(where, "baths", machine.baths);
   const width = requireNumber(where, "widthMm", machine.widthMm, {
     above: 0,
     max: 5000,

@@ -58,7 +58,7 @@ export function pumpEvidence(
   options: { readonly since: string; readonly worthTheWalk?: number; readonly divisionMl?: number },
 ): readonly PumpEvidence[] {
   const where = "pumpEvidence";
-  requireEntries(where, "pumps", pumps, "a list, [ … ]");
+  requireEntries(where, "pumps", pumps);
   requireObject(where, "options", options, "an object with since");
   if (pumps.length === 0) throw new InputError(where, "pumps", "none", "write at least one pump");
   const { since, worthTheWalk = 0.03, divisionMl = 1 } = options;

@@ -53,7 +53,7 @@ export function replenisherUse(use: {
   const where = "replenisherUse";
   requireObject(where, "use", use, "an object with replenishers and areaM2");
   if (use.formats !== undefined) requireEntries(where, "formats", use.formats, "a list of texts");
-  requireEntries(where, "replenishers", use.replenishers, "a list, [ … ]");
+  requireEntries(where, "replenishers", use.replenishers);
   const area = requireNumber(where, "areaM2", use.areaM2, { min: 0, max: 1e9, unit: "m²" });
   const priced = use.replenishers.map(({ name, rateMlPerM2, pricePerL }) => {
     const rate = requireNumber(where, `rateMlPerM2 of ${name}`, rateMlPerM2, {

@@ -37,7 +37,7 @@ export function setRateChanges(
   intervals: readonly DeliveredInterval[],
   options: { readonly smallest?: number } = {},
 ): readonly SetRateChange[] {
-  requireEntries("setRateChanges", "intervals", intervals, "a list, [ … ]");
+  requireEntries("setRateChanges", "intervals", intervals);
   const smallest = requireNumber("setRateChanges", "smallest", options.smallest ?? 0.04, {
     min: 0.01,
     max: 0.5,

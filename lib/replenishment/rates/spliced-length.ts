@@ -42,7 +42,7 @@ export function splicedLength(splice: {
 }): SplicedLength {
   const where = "splicedLength";
   requireObject(where, "splice", splice, "an object with films");
-  requireEntries(where, "films", splice.films, "a list, [ … ]");
+  requireEntries(where, "films", splice.films);
   const rows = splice.films.map(({ format, count }) => {
     requireNumber(where, `count of ${format}`, count, { min: 0, max: 1e6, whole: true });
     return { ...photoFormat(format), count };

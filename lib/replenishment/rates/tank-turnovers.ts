@@ -52,7 +52,7 @@ export function tankTurnoversAt(log: {
   const where = "tankTurnoversAt";
   requireObject(where, "log", log, "an object with intervals, volumeL and at");
   requireEntries(where, "at", log.at, "a list of texts");
-  requireEntries(where, "intervals", log.intervals, "a list, [ … ]");
+  requireEntries(where, "intervals", log.intervals);
   const volumeL = requireLitres(where, "volumeL", log.volumeL, log);
   const by = requireOneOf(where, "by", log.by ?? "set", ["set", "delivered"]);
   const hold = requireNumber(where, "holdDays", log.holdDays ?? 0, {

@@ -36,7 +36,7 @@ export function knownAnswers(
   changes: readonly KnownRateChange[],
   turnovers: readonly number[],
 ): readonly KnownAnswer[] {
-  requireEntries(where, "changes", changes, "a list, [ … ]");
+  requireEntries(where, "changes", changes);
   requireEntries(where, "turnovers", turnovers, "a list of numbers");
   let sum = 0;
   const steps = changes

@@ -18,7 +18,7 @@ import { InputError, requireEntries, requireNumber } from "../../input/index.ts"
  */
 export function noiseCovariance(deviations: readonly (readonly number[])[]): number[][] {
   const where = "noiseCovariance";
-  requireEntries(where, "deviations", deviations, "a list, [ … ]");
+  requireEntries(where, "deviations", deviations);
   const channels = deviations[0]?.length ?? 0;
   requireNumber(where, "number of channels", channels, { min: 1 });
   requireNumber(where, "number of strips", deviations.length, {

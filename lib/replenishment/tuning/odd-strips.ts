@@ -29,7 +29,7 @@ export function oddStrips(
   options: { readonly sigmas?: number } = {},
 ): readonly number[] {
   const where = "oddStrips";
-  requireEntries(where, "deviations", deviations, "a list, [ … ]");
+  requireEntries(where, "deviations", deviations);
   const sigmas = requireNumber(where, "sigmas", options.sigmas ?? 6, { min: 3, max: 20 });
   const channels = deviations[0]?.length ?? 0;
   const odd = new Set<number>();

@@ -1,4 +1,4 @@
-import { requireEntries, requireNumber, requireObject } from "../../input/index.ts";
+import { requireNumber } from "../../input/index.ts";
 import { seededRandom } from "../../numerics/index.ts";
 import { type ChangeTestOptions, changeTestOptions } from "./change-test-options.ts";
 import { MOMENTS_PER_TURNOVER } from "./rate-change.ts";
@@ -45,11 +45,6 @@ export function rateAlarm(
   options: ChangeTestOptions & { readonly firstLook?: number } = {},
 ): RateAlarm {
   const where = "rateAlarm";
-  requireObject(where, "series", series, "an object with turnovers, deviations, sensitivity, …");
-  requireEntries(where, "turnovers", series.turnovers, "a list of numbers");
-  requireEntries(where, "sensitivity", series.sensitivity, "a list of numbers");
-  requireEntries(where, "noise", series.noise, "a list, [ … ]");
-  requireEntries(where, "deviations", series.deviations, "a list, [ … ]");
   const { turnovers, z } = weightedSeries(where, series);
   const n = z.length;
   const firstLook = requireNumber(where, "firstLook", options.firstLook ?? 20, {

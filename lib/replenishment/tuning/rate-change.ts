@@ -1,4 +1,4 @@
-import { requireEntries, requireNumber, requireObject } from "../../input/index.ts";
+import { requireNumber } from "../../input/index.ts";
 import { fQuantile } from "../../numerics/index.ts";
 import { type ChangeTestOptions, changeTestOptions } from "./change-test-options.ts";
 import type { RateChange } from "./rate-change-result.ts";
@@ -51,11 +51,6 @@ const FEWEST_STRIPS = 10;
  */
 export function rateChange(series: TuningSeries, options: RateChangeOptions = {}): RateChange {
   const where = "rateChange";
-  requireObject(where, "series", series, "an object with turnovers, deviations, sensitivity, …");
-  requireEntries(where, "noise", series.noise, "a list, [ … ]");
-  requireEntries(where, "sensitivity", series.sensitivity, "a list of numbers");
-  requireEntries(where, "deviations", series.deviations, "a list, [ … ]");
-  requireEntries(where, "turnovers", series.turnovers, "a list of numbers");
   const confidence = requireNumber(where, "confidence", options.confidence ?? 0.95, {
     min: 0.5,
     max: 0.999,

@@ -1,4 +1,4 @@
-import { requireEntries, requireNumber, requireObject } from "../../input/index.ts";
+import { requireNumber } from "../../input/index.ts";
 import { COARSE_ERRORS } from "./rate-fit.ts";
 import { STEP_PARAMETERS } from "./rate-intervals.ts";
 import { evenlySpaced, momentGrid, rateSurface } from "./rate-surface.ts";
@@ -45,11 +45,6 @@ export function rateProfile(
   } = {},
 ): RateProfile {
   const where = "rateProfile";
-  requireObject(where, "series", series, "an object with turnovers, deviations, sensitivity, …");
-  requireEntries(where, "noise", series.noise, "a list, [ … ]");
-  requireEntries(where, "sensitivity", series.sensitivity, "a list of numbers");
-  requireEntries(where, "deviations", series.deviations, "a list, [ … ]");
-  requireEntries(where, "turnovers", series.turnovers, "a list of numbers");
   const { turnovers, z } = weightedSeries(where, series);
   requireNumber(where, "number of strips", z.length, { min: 10 });
   const [low, high] = options.errors ?? [-0.98, 1];

@@ -46,8 +46,8 @@ export function rateSensitivity(
 ): readonly ChannelSensitivity[] {
   const where = "rateSensitivity";
   requireObject(where, "history", history, "an object with turnovers, deviations and changes");
-  requireEntries(where, "changes", history.changes, "a list, [ … ]");
-  requireEntries(where, "deviations", history.deviations, "a list, [ … ]");
+  requireEntries(where, "changes", history.changes);
+  requireEntries(where, "deviations", history.deviations);
   requireEntries(where, "turnovers", history.turnovers, "a list of numbers");
   const confidence = requireNumber(where, "confidence", options.confidence ?? 0.95, {
     min: 0.5,

@@ -43,7 +43,7 @@ export function rateWatch(logs: RateLogs, options: RateWatchOptions = {}): RateW
   const where = "rateWatch";
   requireObject(where, "logs", logs, "an object with readings, days, volumeL, …");
   requireObject(where, "strips", logs.strips, "an object with at and deviations");
-  requireEntries(where, "days", logs.days, "a list, [ … ]");
+  requireEntries(where, "days", logs.days);
   requireObject(where, "options", options, "an object of options, or leave it out");
   if (options.sensitivity !== undefined)
     requireEntries(where, "sensitivity", options.sensitivity, "a list of numbers");

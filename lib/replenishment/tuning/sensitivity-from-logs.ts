@@ -50,7 +50,7 @@ export function sensitivityFromLogs(logs: RateLogs): LoggedSensitivity {
   const where = "sensitivityFromLogs";
   requireObject(where, "logs", logs, "an object with readings, days, volumeL, …");
   requireObject(where, "strips", logs.strips, "an object with at and deviations");
-  requireEntries(where, "days", logs.days, "a list, [ … ]");
+  requireEntries(where, "days", logs.days);
   const { intervals, problems } = deliveredRates({ readings: logs.readings, days: logs.days });
   const [first, last] = [intervals[0], intervals.at(-1)];
   if (first === undefined || last === undefined) {

@@ -1,4 +1,4 @@
-import { requireEntries, requireNumber, requireObject } from "../../input/index.ts";
+import { requireNumber } from "../../input/index.ts";
 import { fQuantile } from "../../numerics/index.ts";
 import { rateBank } from "./rate-bank.ts";
 import { MOMENTS_PER_TURNOVER } from "./rate-change.ts";
@@ -46,11 +46,6 @@ export function sequentialRateChange(
   options: { readonly confidence?: number } = {},
 ): readonly RateEstimate[] {
   const where = "sequentialRateChange";
-  requireObject(where, "series", series, "an object with turnovers, deviations, sensitivity, …");
-  requireEntries(where, "noise", series.noise, "a list, [ … ]");
-  requireEntries(where, "sensitivity", series.sensitivity, "a list of numbers");
-  requireEntries(where, "deviations", series.deviations, "a list, [ … ]");
-  requireEntries(where, "turnovers", series.turnovers, "a list of numbers");
   const confidence = requireNumber(where, "confidence", options.confidence ?? 0.95, {
     min: 0.5,
     max: 0.999,

@@ -1,4 +1,4 @@
-import { requireEntries, requireNumber, requireObject } from "../../input/index.ts";
+import { requireNumber, requireObject } from "../../input/index.ts";
 import type { RandomStream } from "../../numerics/index.ts";
 import type { RateChange } from "./rate-change-result.ts";
 import { type TuningSeries, weightedSeries } from "./strip-series.ts";
@@ -29,16 +29,6 @@ const MOST = 0.9;
  * Source: J. von Neumann et al., Annals of Mathematical Statistics 12 (1941) 153–162; the rest derived.
  */
 export function slowShareOfNoise(series: TuningSeries, change: RateChange): number {
-  requireObject(
-    "slowShareOfNoise",
-    "series",
-    series,
-    "an object with turnovers, deviations, sensitivity, …",
-  );
-  requireEntries("slowShareOfNoise", "noise", series.noise, "a list, [ … ]");
-  requireEntries("slowShareOfNoise", "sensitivity", series.sensitivity, "a list of numbers");
-  requireEntries("slowShareOfNoise", "deviations", series.deviations, "a list, [ … ]");
-  requireEntries("slowShareOfNoise", "turnovers", series.turnovers, "a list of numbers");
   requireObject("slowShareOfNoise", "change", change, "an object with finding, reason, error, …");
   const { turnovers, z } = weightedSeries("slowShareOfNoise", series);
   const m = requireNumber("slowShareOfNoise", "number of strips", z.length, { min: 10 });

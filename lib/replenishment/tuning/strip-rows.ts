@@ -51,7 +51,7 @@ export function stripRows(
   } = {},
 ): StripRows {
   const where = "stripRows";
-  requireEntries(where, "series", series, "a list, [ … ]");
+  requireEntries(where, "series", series);
   requireObject(where, "options", options, "an object of options, or leave it out");
   if (options.parameters !== undefined)
     requireEntries(where, "parameters", options.parameters, "a list of texts");

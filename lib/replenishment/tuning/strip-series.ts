@@ -1,5 +1,5 @@
 import { LuDecomposition, Matrix } from "ml-matrix";
-import { InputError, requireNumber } from "../../input/index.ts";
+import { InputError, requireEntries, requireNumber, requireObject } from "../../input/index.ts";
 
 /**
  * What tuning looks at: strips in order of time, each with its tank turnovers and the deviations of
@@ -32,7 +32,12 @@ export interface WeightedSeries {
 
 /** Checks a series and puts its channels together by generalised least squares. */
 export function weightedSeries(where: string, series: TuningSeries): WeightedSeries {
+  requireObject(where, "series", series, "an object with turnovers, deviations, sensitivity, …");
   const { turnovers, deviations, sensitivity, noise } = series;
+  requireEntries(where, "noise", noise);
+  requireEntries(where, "sensitivity", sensitivity, "a list of numbers");
+  requireEntries(where, "deviations", deviations);
+  requireEntries(where, "turnovers", turnovers, "a list of numbers");
   const channels = sensitivity.length;
   requireNumber(where, "number of channels", channels, { min: 1 });
   sensitivity.forEach((s, j) => {

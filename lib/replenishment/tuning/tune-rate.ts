@@ -58,7 +58,7 @@ export function tuneRate(
 ): RateTuning {
   requireObject("tuneRate", "logs", logs, "an object with readings, days, volumeL, …");
   requireObject("tuneRate", "strips", logs.strips, "an object with at and deviations");
-  requireEntries("tuneRate", "days", logs.days, "a list, [ … ]");
+  requireEntries("tuneRate", "days", logs.days);
   const watch = rateWatch(logs, options);
   const { series } = watch;
   const { sensitivityError, turnoversPerDay } = watch;

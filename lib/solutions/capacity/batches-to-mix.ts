@@ -51,7 +51,7 @@ export function batchesToMix(given: {
 }): readonly BatchesToMix[] {
   const where = "batchesToMix";
   requireObject(where, "given", given, "an object with replenishers, areaM2 and batchMl");
-  requireEntries(where, "replenishers", given.replenishers, "a list, [ … ]");
+  requireEntries(where, "replenishers", given.replenishers);
   const area = requireNumber(where, "areaM2", given.areaM2, { min: 0, max: 1e9, unit: "m²" });
   const batchL = requireVolumeMl(where, "batchMl", given.batchMl) / 1000;
   const tanks = given.forTanksMl ?? {};

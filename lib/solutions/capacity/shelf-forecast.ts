@@ -57,9 +57,9 @@ export function shelfForecast(given: {
 }): readonly ShelfForecast[] {
   requireObject("shelfForecast", "given", given, "an object with kits, mixes, shelf, …");
   requireEntries("shelfForecast", "areaM2ByWeekday", given.areaM2ByWeekday, "a list of numbers");
-  requireEntries("shelfForecast", "shelf", given.shelf, "a list, [ … ]");
-  requireEntries("shelfForecast", "mixes", given.mixes, "a list, [ … ]");
-  requireEntries("shelfForecast", "kits", given.kits, "a list, [ … ]");
+  requireEntries("shelfForecast", "shelf", given.shelf);
+  requireEntries("shelfForecast", "mixes", given.mixes);
+  requireEntries("shelfForecast", "kits", given.kits);
   const { from, leadDays } = given;
   const uses = given.kits.flatMap((kit) => usesOf(kit, given.mixes));
   return [...new Set(uses.map(({ what }) => what))].map((what) => {

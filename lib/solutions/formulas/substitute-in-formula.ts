@@ -20,7 +20,7 @@ import { substituteChemical } from "./substitute-chemical.ts";
 export function substituteInFormula(formula: BathFormula, from: string, to: string): BathFormula {
   requireObject("substituteInFormula", "formula", formula, "an object with id, name, purpose, …");
   requireEntries("substituteInFormula", "notes", formula.notes, "a list of texts");
-  requireEntries("substituteInFormula", "ingredients", formula.ingredients, "a list, [ … ]");
+  requireEntries("substituteInFormula", "ingredients", formula.ingredients);
   const wanted = chemicalInForm(from).chemical;
   const isWanted = (each: FormulaIngredient) =>
     each.ownFormula === undefined && chemicalInForm(each.chemical, each.form).chemical === wanted;
